@@ -1,0 +1,2 @@
+/** What is wrong with a workbook, and where. */
+package pilefolio.findings;
