@@ -1,0 +1,20 @@
+package pilefolio.model;
+
+/** How a pile is bored. */
+public enum Technique implements Choice {
+  /** Continuous flight auger with hollow stem, concrete pumped through the stem. */
+  UNCASED_AUGER("Uncased auger"),
+  /** Continuous flight auger inside a casing turned by a second head. */
+  CASED_AUGER("Cased auger");
+
+  private final String label;
+
+  Technique(String label) {
+    this.label = label;
+  }
+
+  @Override
+  public String label() {
+    return label;
+  }
+}
