@@ -25,6 +25,7 @@ import java.util.regex.Pattern;
  * a universal section before or after the dimensions.
  */
 public final class SectionTable {
+  private static final String STANDARD = "# standard:";
   private static final double INCH = 0.0254;
   private static final double POUND = 0.45359237;
   private static final Pattern WIDE = Pattern.compile("HE(AA|A|B|C|M)(\\d+)");
@@ -129,16 +130,19 @@ public final class SectionTable {
     String standard = "";
     List<String> columns = List.of();
     for (String line : lines(family.file())) {
-      if (line.startsWith("# standard:")) {
-        standard = line.substring("# standard:".length()).strip();
-      } else if (line.startsWith("#") || line.isBlank()) {
-        continue;
-      } else if (columns.isEmpty()) {
-        columns = List.of(line.split(",", -1));
-      } else {
-        Row row = Row.of(family.file(), columns, line);
-        rows.add(family.inches() ? american(family, standard, row) : metric(family, standard, row));
+      boolean comment = line.startsWith("#") || line.isBlank();
+      if (line.startsWith(STANDARD)) {
+        standard = line.substring(STANDARD.length()).strip();
       }
+      if (comment) {
+        continue;
+      }
+      if (columns.isEmpty()) {
+        columns = List.of(line.split(",", -1));
+        continue;
+      }
+      Row row = Row.of(family.file(), columns, line);
+      rows.add(family.inches() ? american(family, standard, row) : metric(family, standard, row));
     }
     if (standard.isEmpty() || rows.isEmpty()) {
       throw new IllegalStateException(family.file() + ": no standard named, or no rows");
