@@ -1,0 +1,133 @@
+package pilefolio.trace;
+
+import java.math.BigDecimal;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import pilefolio.trace.Expr.Bin;
+import pilefolio.trace.Expr.Call;
+import pilefolio.trace.Expr.Neg;
+import pilefolio.trace.Expr.Num;
+import pilefolio.trace.Expr.Op;
+import pilefolio.trace.Expr.Pi;
+import pilefolio.trace.Expr.Pow;
+import pilefolio.trace.Expr.Sym;
+
+/**
+ * Writes a formula as plain ASCII that a general expression parser evaluates: coherent SI numbers,
+ * angles in radians, functions sin cos tan asin acos atan exp ln sqrt min max abs ceil floor.
+ */
+public final class ExpressionText {
+  private static final Map<Character, String> GREEK =
+      Map.ofEntries(
+          Map.entry('α', "alpha"),
+          Map.entry('β', "beta"),
+          Map.entry('γ', "gamma"),
+          Map.entry('δ', "delta"),
+          Map.entry('ε', "epsilon"),
+          Map.entry('ζ', "zeta"),
+          Map.entry('η', "eta"),
+          Map.entry('θ', "theta"),
+          Map.entry('κ', "kappa"),
+          Map.entry('λ', "lambda"),
+          Map.entry('μ', "mu"),
+          Map.entry('ν', "nu"),
+          Map.entry('ξ', "xi"),
+          Map.entry('ρ', "rho"),
+          Map.entry('σ', "sigma"),
+          Map.entry('τ', "tau"),
+          Map.entry('φ', "phi"),
+          Map.entry('ϕ', "phi"),
+          Map.entry('χ', "chi"),
+          Map.entry('ψ', "psi"),
+          Map.entry('ω', "omega"),
+          Map.entry('Δ', "Delta"),
+          Map.entry('Σ', "Sum"),
+          Map.entry('Φ', "Phi"),
+          Map.entry('Ω', "Omega"),
+          Map.entry('Γ', "Gamma"),
+          Map.entry('Λ', "Lambda"),
+          Map.entry('Ψ', "Psi"),
+          Map.entry('Θ', "Theta"));
+
+  private ExpressionText() {}
+
+  /** The formula with ASCII names. */
+  public static String withNames(Formula formula) {
+    return write(formula.expr(), ExpressionText::name);
+  }
+
+  /** The formula with coherent SI numbers. */
+  public static String withNumbers(Formula formula, Function<String, Double> si) {
+    return write(formula.expr(), name -> number(si.apply(name)));
+  }
+
+  /** An ASCII name for a symbol: {@code σ'_v} becomes {@code sigma_p_v}. */
+  public static String name(String symbol) {
+    StringBuilder text = new StringBuilder();
+    for (char c : symbol.toCharArray()) {
+      if (c == '\'' || c == '′') {
+        text.append("_p");
+      } else if (c == '{' || c == '}') {
+        continue;
+      } else if (GREEK.containsKey(c)) {
+        text.append(GREEK.get(c));
+      } else if (c < 128 && (Character.isLetterOrDigit(c) || c == '_')) {
+        text.append(c);
+      } else {
+        text.append('_');
+      }
+    }
+    return text.toString();
+  }
+
+  /** A double in full, without an exponent; negative numbers in brackets. */
+  public static String number(double value) {
+    String text = new BigDecimal(Double.toString(value)).toPlainString();
+    if (text.endsWith(".0")) {
+      text = text.substring(0, text.length() - 2);
+    }
+    return value < 0 ? "(" + text + ")" : text;
+  }
+
+  private static String write(Expr expr, Function<String, String> symbol) {
+    if (expr instanceof Num num) {
+      return number(num.unit().toSi(num.value()));
+    }
+    if (expr instanceof Pi) {
+      return number(Math.PI);
+    }
+    if (expr instanceof Sym sym) {
+      return symbol.apply(sym.name());
+    }
+    if (expr instanceof Neg neg) {
+      return "(-" + grouped(neg.inner(), symbol) + ")";
+    }
+    if (expr instanceof Bin bin) {
+      String sign =
+          switch (bin.op()) {
+            case ADD -> " + ";
+            case SUB -> " - ";
+            case MUL -> "*";
+            case DIV -> "/";
+          };
+      boolean sum = bin.op() == Op.ADD || bin.op() == Op.SUB;
+      String left = sum ? write(bin.left(), symbol) : grouped(bin.left(), symbol);
+      String right = bin.op() == Op.ADD ? write(bin.right(), symbol) : grouped(bin.right(), symbol);
+      return left + sign + right;
+    }
+    if (expr instanceof Pow pow) {
+      return "(" + write(pow.base(), symbol) + ")^(" + write(pow.exponent(), symbol) + ")";
+    }
+    Call call = (Call) expr;
+    return call.fn().lower()
+        + "("
+        + call.args().stream().map(arg -> write(arg, symbol)).collect(Collectors.joining(", "))
+        + ")";
+  }
+
+  private static String grouped(Expr expr, Function<String, String> symbol) {
+    String text = write(expr, symbol);
+    return expr instanceof Bin ? "(" + text + ")" : text;
+  }
+}
