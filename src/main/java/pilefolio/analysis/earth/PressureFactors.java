@@ -1,0 +1,47 @@
+package pilefolio.analysis.earth;
+
+/**
+ * Factors on pressures. Strengths are factored beforehand.
+ *
+ * @param onPermanent factor on active earth pressure and on water pressure, both sides
+ * @param onVariable factor on the effect of variable surcharge
+ * @param onPassive factor by which passive pressure is multiplied: equal to {@code onPermanent}
+ *     where one source is taken for both sides, otherwise usually 1
+ * @param passiveDivisor factor by which passive pressure is divided, more than zero
+ * @param divisorOn what the divisor applies to in undrained layers
+ */
+public record PressureFactors(
+    double onPermanent,
+    double onVariable,
+    double onPassive,
+    double passiveDivisor,
+    DivisorOn divisorOn) {
+
+  /** What the divisor on passive pressure applies to in undrained layers. */
+  public enum DivisorOn {
+    /** The whole passive pressure, σ_v included. */
+    WHOLE_PASSIVE,
+    /** Only the term with the undrained strength. */
+    STRENGTH_TERM
+  }
+
+  /** All factors one. */
+  public static final PressureFactors NONE =
+      new PressureFactors(1, 1, 1, 1, DivisorOn.WHOLE_PASSIVE);
+
+  public PressureFactors {
+    if (!(onPermanent > 0 && onVariable >= 0 && onPassive > 0 && passiveDivisor > 0)) {
+      throw new OutsideRange("factors on pressure must be more than zero");
+    }
+  }
+
+  /** The same factors with another divisor on passive pressure. */
+  public PressureFactors withPassiveDivisor(double divisor) {
+    return new PressureFactors(onPermanent, onVariable, onPassive, divisor, divisorOn);
+  }
+
+  /** A divisor on passive pressure and nothing else. */
+  public static PressureFactors passiveDividedBy(double divisor) {
+    return NONE.withPassiveDivisor(divisor);
+  }
+}

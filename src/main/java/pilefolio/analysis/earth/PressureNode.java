@@ -1,0 +1,57 @@
+package pilefolio.analysis.earth;
+
+/**
+ * Every value that leads to the pressure at one level on one side, so that a table can print them.
+ *
+ * <p>Active: {@code earthUnlimited} = K·σ'_v − K_c·c. Passive: K·σ'_v + K_c·c. The pressure on the
+ * wall is {@code earthFactor·earth + waterFactor·u}. In an undrained layer u is zero and σ'_v is
+ * the total stress.
+ *
+ * @param level level, m
+ * @param depth depth below the ground surface of this side, m
+ * @param layer name of the layer; "water" for free water above the ground
+ * @param sigmaV total vertical stress, kPa, with surcharge
+ * @param u pore pressure that acts on the wall, kPa
+ * @param sigmaVEffective vertical stress that the coefficient multiplies, kPa
+ * @param k coefficient on vertical stress
+ * @param kc coefficient on cohesion
+ * @param cohesion c' or s_u, kPa
+ * @param earthUnlimited earth pressure before any limit, kPa
+ * @param earth earth pressure after limits and after the divisor on passive pressure, kPa
+ * @param limit which limit governs
+ * @param earthFactor factor on the earth pressure
+ * @param waterFactor factor on the water pressure
+ */
+public record PressureNode(
+    double level,
+    double depth,
+    String layer,
+    double sigmaV,
+    double u,
+    double sigmaVEffective,
+    double k,
+    double kc,
+    double cohesion,
+    double earthUnlimited,
+    double earth,
+    Limit limit,
+    double earthFactor,
+    double waterFactor) {
+
+  /** Which expression gives the earth pressure. */
+  public enum Limit {
+    /** The coefficients. */
+    NONE,
+    /** Tension is left out. */
+    ZERO,
+    /** Water in a crack. */
+    CRACK_WATER,
+    /** The minimum equivalent fluid. */
+    MINIMUM
+  }
+
+  /** Pressure on the wall, kPa, factored. */
+  public double pressure() {
+    return earthFactor * earth + waterFactor * u;
+  }
+}

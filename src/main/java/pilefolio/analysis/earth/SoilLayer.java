@@ -1,0 +1,42 @@
+package pilefolio.analysis.earth;
+
+/**
+ * One layer of ground.
+ *
+ * @param name what the layer is called in tables
+ * @param topLevel level of its top, m
+ * @param bottomLevel level of its bottom, m; may be negative infinity for the last layer
+ * @param gammaAbove unit weight above the water level, kN/m³
+ * @param gammaBelow unit weight below the water level (saturated), kN/m³
+ * @param strength drained or undrained strength
+ */
+public record SoilLayer(
+    String name,
+    double topLevel,
+    double bottomLevel,
+    double gammaAbove,
+    double gammaBelow,
+    Strength strength) {
+
+  public SoilLayer {
+    if (!(topLevel > bottomLevel)) {
+      throw new OutsideRange("layer " + name + ": the top must lie above the bottom");
+    }
+    if (!(gammaAbove > 0 && gammaBelow > 0)) {
+      throw new OutsideRange("layer " + name + ": unit weights must be more than zero");
+    }
+  }
+
+  /** Whether the layer is analysed in total stress. */
+  public boolean isUndrained() {
+    return strength instanceof UndrainedStrength;
+  }
+
+  /** Cohesion c' of a drained layer or s_u of an undrained one at a level, kPa. */
+  public double cohesionAt(double level) {
+    if (strength instanceof UndrainedStrength u) {
+      return u.at(topLevel - level);
+    }
+    return ((DrainedStrength) strength).cohesion();
+  }
+}

@@ -1,0 +1,4 @@
+package pilefolio.analysis.wall;
+
+/** What a search for embedment ends with. */
+public sealed interface WallOutcome permits Equilibrium, NoEquilibrium {}
