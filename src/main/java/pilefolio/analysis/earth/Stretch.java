@@ -2,6 +2,7 @@ package pilefolio.analysis.earth;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.TreeSet;
 
 /**
@@ -58,7 +59,7 @@ record Stretch(
     return out;
   }
 
-  private void addCrossing(TreeSet<Double> cuts, PressureNode.Limit a, PressureNode.Limit b) {
+  private void addCrossing(Set<Double> cuts, PressureNode.Limit a, PressureNode.Limit b) {
     double dUpper = value(a, upper) - value(b, upper);
     double dLower = value(a, lower) - value(b, lower);
     if (dUpper * dLower < 0) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeSet;
 
 /**
@@ -102,7 +103,7 @@ public final class WallPressures {
     return new PressureDiagram(state, out);
   }
 
-  private static void addInside(TreeSet<Double> levels, double level, double top, double bottom) {
+  private static void addInside(Set<Double> levels, double level, double top, double bottom) {
     if (level < top && level > bottom) {
       levels.add(level);
     }
