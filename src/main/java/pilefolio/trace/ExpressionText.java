@@ -65,16 +65,15 @@ public final class ExpressionText {
   /** An ASCII name for a symbol: {@code σ'_v} becomes {@code sigma_p_v}. */
   public static String name(String symbol) {
     StringBuilder text = new StringBuilder();
-    for (char c : symbol.toCharArray()) {
+    for (int i = 0; i < symbol.length(); i++) {
+      char c = symbol.charAt(i);
       if (c == '\'' || c == '′') {
         text.append("_p");
-      } else if (c == '{' || c == '}') {
-        continue;
       } else if (GREEK.containsKey(c)) {
         text.append(GREEK.get(c));
       } else if (c < 128 && (Character.isLetterOrDigit(c) || c == '_')) {
         text.append(c);
-      } else {
+      } else if (c != '{' && c != '}') {
         text.append('_');
       }
     }
