@@ -1,0 +1,238 @@
+package pilefolio.checks.situation;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import pilefolio.analysis.earth.CoefficientMethod;
+import pilefolio.analysis.earth.CohesionRule;
+import pilefolio.analysis.earth.DrainedStrength;
+import pilefolio.analysis.earth.PressureFactors;
+import pilefolio.analysis.earth.Side;
+import pilefolio.analysis.earth.SoilLayer;
+import pilefolio.analysis.earth.SoilProfile;
+import pilefolio.analysis.earth.Strength;
+import pilefolio.analysis.earth.UndrainedStrength;
+import pilefolio.analysis.earth.WallGround;
+import pilefolio.analysis.earth.WaterFlow;
+import pilefolio.model.AllowableMargin;
+import pilefolio.model.Drainage;
+import pilefolio.model.GroundProfile;
+import pilefolio.model.Layer;
+import pilefolio.model.Methods;
+import pilefolio.model.Stage;
+import pilefolio.model.Submission;
+import pilefolio.model.Support;
+import pilefolio.model.Value;
+import pilefolio.model.WallRun;
+import pilefolio.model.WaterRegime;
+import pilefolio.standards.Combination;
+import pilefolio.standards.DesignBasis;
+import pilefolio.units.Units;
+
+/**
+ * One stage of one wall run in one combination of the design basis.
+ *
+ * @param submission what the user described
+ * @param basis the design basis with the user's overrides
+ * @param run the wall run
+ * @param stage the stage
+ * @param combination the combination
+ */
+public record DesignSituation(
+    Submission submission, DesignBasis basis, WallRun run, Stage stage, Combination combination) {
+
+  /** Share of the embedment by which the simplified methods make up for a concentrated force. */
+  public static final double SIMPLIFIED_INCREASE = 1.2;
+
+  private static final double LEAST_HEIGHT = 0.05;
+
+  /** Every situation of a run in which the wall retains ground, stage by stage. */
+  public static List<DesignSituation> of(Submission submission, DesignBasis basis, WallRun run) {
+    List<DesignSituation> all = new ArrayList<>();
+    for (Stage stage : submission.stages(run)) {
+      for (Combination combination : basis.combinations()) {
+        DesignSituation s = new DesignSituation(submission, basis, run, stage, combination);
+        if (s.characteristicHeight() > LEAST_HEIGHT) {
+          all.add(s);
+        }
+      }
+    }
+    return all;
+  }
+
+  /** Name of the situation as tables print it. */
+  public String title() {
+    return "run " + run.id() + ", stage " + stage.number() + ", " + combination.id();
+  }
+
+  /** A factor of the basis in this combination. */
+  public double factor(String key) {
+    return basis.value(key, combination.id());
+  }
+
+  /** The ground profile. */
+  public GroundProfile profile() {
+    return submission.profile(run);
+  }
+
+  /** The support, if it is in place in this stage. */
+  public Optional<Support> support() {
+    return stage.supportActive() ? submission.support(run) : Optional.empty();
+  }
+
+  /** Retained height without unplanned excavation, m. */
+  public double characteristicHeight() {
+    return run.levels().retained().si() - stage.excavation().si();
+  }
+
+  /** Height that the allowance for unplanned excavation is a share of, m. */
+  public double heightForAllowance() {
+    return support()
+        .map(s -> s.level().si() - stage.excavation().si())
+        .orElse(characteristicHeight());
+  }
+
+  /** Unplanned excavation that the basis asks for, m. */
+  public double allowanceOfBasis() {
+    return Math.min(
+        factor("overdig.fraction") * Math.max(0, heightForAllowance()), factor("overdig.limit"));
+  }
+
+  /** Unplanned excavation taken: the user's value or the one of the basis, m. */
+  public double unplannedExcavation() {
+    return run.unplannedExcavation().map(Value::si).orElse(allowanceOfBasis());
+  }
+
+  /** Design excavation level, m. */
+  public double designExcavation() {
+    return stage.excavation().si() - unplannedExcavation();
+  }
+
+  /** Divisor on passive pressure in this situation. */
+  public double passiveDivisor() {
+    return marginIsOnPassive() ? factor("passive.safety") : 1;
+  }
+
+  /** Multiplier of the embedment that the method requires, in this situation. */
+  public double embedmentIncrease() {
+    return basis.format() == DesignBasis.Format.ALLOWABLE_STRESS && marginIsOnPassive()
+        ? 1
+        : factor("embedment.increase");
+  }
+
+  private boolean marginIsOnPassive() {
+    return basis.format() == DesignBasis.Format.PARTIAL_FACTORS
+        || submission.methods().allowableMargin() == AllowableMargin.FACTOR_ON_PASSIVE;
+  }
+
+  /**
+   * Factors on pressures. Passive pressure carries the factor of permanent actions where the basis
+   * uses partial factors, because weight of ground on both sides is one source.
+   */
+  public PressureFactors pressureFactors() {
+    double onPermanent = factor("action.permanent.unfavourable");
+    return new PressureFactors(
+        onPermanent,
+        factor("action.variable.unfavourable"),
+        onPermanent,
+        passiveDivisor(),
+        PressureFactors.DivisorOn.WHOLE_PASSIVE);
+  }
+
+  /** How coefficients are found. */
+  public CoefficientMethod coefficientMethod() {
+    return switch (submission.methods().earthPressure()) {
+      case RANKINE -> CoefficientMethod.RANKINE;
+      case COULOMB -> CoefficientMethod.COULOMB;
+      case EN1997_C2 -> CoefficientMethod.EN1997_ANNEX_C2;
+    };
+  }
+
+  /** Design strength of a layer. */
+  public Strength designStrength(Layer layer) {
+    if (layer.drainage() == Drainage.DRAINED) {
+      double phi =
+          Math.atan(Math.tan(layer.frictionAngle().orElseThrow().si()) / factor("ground.friction"));
+      double cohesion =
+          layer.cohesion().map(v -> v.in(Units.KPA)).orElse(0.0) / factor("ground.cohesion");
+      return new DrainedStrength(
+          cohesion,
+          phi,
+          layer.wallFrictionActive().si() * phi,
+          layer.wallFrictionPassive().si() * phi);
+    }
+    double su = layer.shearStrength().orElseThrow().in(Units.KPA);
+    double increase = layer.shearStrengthIncrease().map(v -> v.si() / 1000).orElse(0.0);
+    double divisor = factor("ground.undrained");
+    return new UndrainedStrength(su / divisor, increase / divisor, layer.wallAdhesion().si());
+  }
+
+  /** Water level behind, m; the base of the known ground if there is no water. */
+  public double waterBehind() {
+    return stage.waterBehind().map(Value::si).orElse(profile().base().si());
+  }
+
+  /** Water level in front before unplanned excavation, m; the base if there is no water. */
+  public double waterFront() {
+    return stage.waterFront().map(Value::si).orElse(profile().base().si());
+  }
+
+  /** Layers with design values. */
+  public SoilProfile designProfile() {
+    GroundProfile profile = profile();
+    double gammaFactor = factor("ground.weight");
+    List<SoilLayer> layers = new ArrayList<>();
+    for (int i = 0; i < profile.layers().size(); i++) {
+      Layer layer = profile.layers().get(i);
+      layers.add(
+          new SoilLayer(
+              layer.name(),
+              layer.top().si(),
+              profile.bottom(i),
+              gammaFactor * layer.unitWeight().in(Units.KN_M3),
+              gammaFactor * layer.unitWeightBelow().in(Units.KN_M3),
+              designStrength(layer)));
+    }
+    return new SoilProfile(layers);
+  }
+
+  /**
+   * Ground, water, loads and factors.
+   *
+   * @throws pilefolio.analysis.earth.OutsideRange if a value lies outside the range of a method
+   */
+  public WallGround ground() {
+    Methods methods = submission.methods();
+    CohesionRule rule =
+        new CohesionRule(
+            switch (methods.tensionCrack()) {
+              case DRY, NONE -> CohesionRule.Tension.DRY_CRACK;
+              case WATER_FILLED -> CohesionRule.Tension.WATER_FILLED_CRACK;
+            },
+            methods.minimumFluidWeight().in(Units.KN_M3));
+    Side front =
+        Side.unloaded(stage.excavation().si(), waterFront()).loweredBy(unplannedExcavation());
+    return new WallGround(
+        designProfile(),
+        coefficientMethod(),
+        new Side(
+            run.levels().retained().si(),
+            waterBehind(),
+            stage.permanentSurcharge().in(Units.KPA),
+            stage.variableSurcharge().in(Units.KPA)),
+        front,
+        methods.waterRegime() == WaterRegime.LINEAR_SEEPAGE
+            ? WaterFlow.LINEAR_SEEPAGE
+            : WaterFlow.HYDROSTATIC,
+        WallGround.GAMMA_WATER,
+        rule,
+        rule,
+        pressureFactors());
+  }
+
+  /** Toe level of the wall, m, if the user gives it. */
+  public OptionalDouble givenToe() {
+    return run.secondary().toe().map(v -> OptionalDouble.of(v.si())).orElse(OptionalDouble.empty());
+  }
+}

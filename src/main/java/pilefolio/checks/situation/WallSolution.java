@@ -1,0 +1,73 @@
+package pilefolio.checks.situation;
+
+import java.util.Optional;
+import pilefolio.analysis.earth.OutsideRange;
+import pilefolio.analysis.wall.Equilibrium;
+import pilefolio.analysis.wall.FixedEarthSupport;
+import pilefolio.analysis.wall.FourForceCantilever;
+import pilefolio.analysis.wall.FreeEarthSupport;
+import pilefolio.analysis.wall.NoEquilibrium;
+import pilefolio.analysis.wall.SimplifiedCantilever;
+import pilefolio.analysis.wall.WallLoading;
+import pilefolio.analysis.wall.WallMethod;
+import pilefolio.analysis.wall.WallOutcome;
+import pilefolio.model.CantileverMethod;
+import pilefolio.model.ProppedMethod;
+
+/**
+ * The wall in one design situation.
+ *
+ * @param situation the situation
+ * @param method the method that the user chose for a cantilever or a supported wall
+ * @param loading pressures; empty if a method refuses the ground
+ * @param equilibrium the wall in equilibrium; empty if there is none
+ * @param reason why there is no equilibrium; empty if there is one
+ */
+public record WallSolution(
+    DesignSituation situation,
+    WallMethod method,
+    Optional<WallLoading> loading,
+    Optional<Equilibrium> equilibrium,
+    String reason) {
+
+  /** Solves a situation. */
+  public static WallSolution of(DesignSituation situation) {
+    WallMethod method = method(situation);
+    WallLoading loading;
+    try {
+      loading = new WallLoading(situation.ground());
+    } catch (OutsideRange e) {
+      return new WallSolution(
+          situation, method, Optional.empty(), Optional.empty(), e.getMessage());
+    }
+    WallOutcome outcome = method.solve(loading);
+    if (outcome instanceof NoEquilibrium none) {
+      return new WallSolution(
+          situation, method, Optional.of(loading), Optional.empty(), none.reason());
+    }
+    return new WallSolution(
+        situation, method, Optional.of(loading), Optional.of((Equilibrium) outcome), "");
+  }
+
+  private static WallMethod method(DesignSituation s) {
+    if (s.support().isPresent()) {
+      double level = s.support().get().level().si();
+      return s.submission().methods().propped() == ProppedMethod.FREE_EARTH
+          ? new FreeEarthSupport(level)
+          : new FixedEarthSupport(level, DesignSituation.SIMPLIFIED_INCREASE);
+    }
+    return s.submission().methods().cantilever() == CantileverMethod.SIMPLIFIED
+        ? new SimplifiedCantilever(DesignSituation.SIMPLIFIED_INCREASE)
+        : new FourForceCantilever(FourForceCantilever.Change.ABRUPT);
+  }
+
+  /** Embedment to build below the design excavation level, margin included, m. */
+  public double requiredEmbedment() {
+    return equilibrium.orElseThrow().requiredEmbedment() * situation.embedmentIncrease();
+  }
+
+  /** Toe level to build, margin included, m. */
+  public double requiredToe() {
+    return situation.designExcavation() - requiredEmbedment();
+  }
+}
