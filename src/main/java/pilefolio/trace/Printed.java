@@ -43,8 +43,9 @@ public record Printed(String title, List<Entry> entries, Calculation calculation
    * A line.
    *
    * @param symbol its symbol
-   * @param tex symbol = formula = numbers = result
-   * @param plain the same as one line of text
+   * @param tex symbol = formula = numbers, without the result
+   * @param work the same as one line of text
+   * @param plain the whole line as text, with the result
    * @param number the result
    * @param unit the unit of the result
    * @param meaning what it is
@@ -56,6 +57,7 @@ public record Printed(String title, List<Entry> entries, Calculation calculation
   public record PrintedLine(
       String symbol,
       String tex,
+      String work,
       String plain,
       String number,
       Unit unit,

@@ -116,7 +116,6 @@ public final class Printer {
     Redone redone = redone(formula.expr(), value, unit, si, units);
     Shown symbols = Substitution.withSymbols(formula.expr());
     boolean constant = formula.symbols().isEmpty();
-    String result = Tex.value(redone.number(), unit.symbol());
     String resultPlain = redone.number() + PlainText.spaced(unit.symbol());
     String numbers = PlainText.of(redone.shown());
     String tex = Tex.symbol(symbol);
@@ -140,7 +139,8 @@ public final class Printer {
     }
     return new PrintedLine(
         symbol,
-        tex + " = " + result,
+        tex,
+        plain,
         plain + " = " + resultPlain,
         redone.number(),
         unit,
