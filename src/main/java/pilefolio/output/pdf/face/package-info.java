@@ -1,0 +1,2 @@
+/** The embedded typefaces, shared by text, formulas and drawings. */
+package pilefolio.output.pdf.face;
