@@ -25,6 +25,11 @@ public enum Family {
     this.title = title;
   }
 
+  /** True if each wall run is a design of its own in this family. */
+  public boolean byRun() {
+    return compareTo(PILE) <= 0;
+  }
+
   /** Title of the chapter. */
   public String title() {
     return title;

@@ -2,9 +2,11 @@ package pilefolio.submittal;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import pilefolio.checks.Check;
 import pilefolio.checks.CheckResult;
 import pilefolio.checks.Checks;
@@ -50,10 +52,16 @@ public record Submittal(Job job, List<Answer> answers, List<InputLine> inputs, E
       int chapter =
           chapters.computeIfAbsent(check.family(), family -> FIRST_CHAPTER + chapters.size());
       int section = sections.merge(check.family(), 1, Integer::sum);
+      Set<String> seen = new HashSet<>();
       for (int i = 0; i < results.size(); i++) {
+        // A wall run is a design of its own and is shown in full; installation is one subject.
+        String group = check.family().byRun() ? results.get(i).subject().run() : "";
         answers.add(
             new Answer(
-                check.id() + "-" + (i + 1), chapter + "." + section, results.get(i), i == 0));
+                check.id() + "-" + (i + 1),
+                chapter + "." + section,
+                results.get(i),
+                seen.add(group)));
       }
     }
     return new Submittal(job, answers, inputs, engine);
@@ -79,7 +87,7 @@ public record Submittal(Job job, List<Answer> answers, List<InputLine> inputs, E
     return answers.stream().filter(a -> a.checkId().equals(checkId)).toList();
   }
 
-  /** The governing answer of a check, if the check applies to the job. */
+  /** The worst answer of a check over the whole job, if the check applies to it. */
   public Optional<Answer> governing(String checkId) {
     return answers(checkId).stream().filter(Answer::governing).findFirst();
   }
