@@ -15,6 +15,7 @@ import pilefolio.analysis.earth.Strength;
 import pilefolio.analysis.earth.UndrainedStrength;
 import pilefolio.analysis.earth.WallGround;
 import pilefolio.analysis.earth.WaterFlow;
+import pilefolio.checks.Subject;
 import pilefolio.model.AllowableMargin;
 import pilefolio.model.Drainage;
 import pilefolio.model.GroundProfile;
@@ -64,6 +65,11 @@ public record DesignSituation(
   /** Name of the situation as tables print it. */
   public String title() {
     return "run " + run.id() + ", stage " + stage.number() + ", " + combination.id();
+  }
+
+  /** Subject of a check in this situation. */
+  public Subject subject() {
+    return Subject.run(run.id()).stage("stage " + stage.number()).combination(combination.id());
   }
 
   /** A factor of the basis in this combination. */

@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import pilefolio.checks.Job;
 import pilefolio.model.Submission;
 import pilefolio.model.WallRun;
 import pilefolio.standards.DesignBasis;
@@ -21,6 +22,13 @@ public record RunDesign(WallRun run, List<WallSolution> solutions) {
 
   public RunDesign {
     solutions = List.copyOf(solutions);
+  }
+
+  private record Key(String run) {}
+
+  /** Every situation of a run, solved once for the whole job. */
+  public static RunDesign of(Job job, WallRun run) {
+    return job.shared(new Key(run.id()), RunDesign.class, j -> of(j.submission(), j.basis(), run));
   }
 
   /** Solves every situation of a run. */

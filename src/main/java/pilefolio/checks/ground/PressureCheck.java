@@ -1,0 +1,117 @@
+package pilefolio.checks.ground;
+
+import java.util.ArrayList;
+import java.util.List;
+import pilefolio.analysis.earth.Mobilisation;
+import pilefolio.analysis.earth.PressureDiagram;
+import pilefolio.analysis.earth.WallGround;
+import pilefolio.analysis.earth.WallPressures;
+import pilefolio.checks.Check;
+import pilefolio.checks.CheckResult;
+import pilefolio.checks.Family;
+import pilefolio.checks.From;
+import pilefolio.checks.Job;
+import pilefolio.checks.situation.DesignSituation;
+import pilefolio.checks.situation.RunDesign;
+import pilefolio.checks.situation.WallSolution;
+import pilefolio.model.Stage;
+import pilefolio.model.Value;
+import pilefolio.model.WallRun;
+import pilefolio.trace.CalcSheet;
+import pilefolio.trace.Calculation;
+import pilefolio.trace.Given;
+
+/** What the tables of active and of passive pressure have in common. */
+abstract class PressureCheck implements Check {
+  private final Mobilisation state;
+  private final CalcSheet behind;
+  private final CalcSheet front;
+
+  PressureCheck(Mobilisation state, CalcSheet behind, CalcSheet front) {
+    this.state = state;
+    this.behind = behind;
+    this.front = front;
+  }
+
+  @Override
+  public Family family() {
+    return Family.GROUND;
+  }
+
+  @Override
+  public boolean derivation() {
+    return true;
+  }
+
+  @Override
+  public List<CalcSheet> sheets() {
+    return List.of(behind, front);
+  }
+
+  @Override
+  public List<CheckResult> run(Job job) {
+    List<CheckResult> results = new ArrayList<>();
+    for (WallRun run : job.submission().runs()) {
+      for (WallSolution solution : RunDesign.of(job, run).solutions()) {
+        results.add(result(job, solution));
+      }
+    }
+    return results;
+  }
+
+  private CheckResult result(Job job, WallSolution solution) {
+    DesignSituation s = solution.situation();
+    if (solution.loading().isEmpty() || solution.equilibrium().isEmpty()) {
+      return CheckResult.notChecked(this, s.subject(), solution.reason());
+    }
+    double toe = solution.equilibrium().get().toeLevel();
+    boolean reverses = solution.equilibrium().get().pivotLevel().isPresent();
+    boolean mainSideIsBehind = state == Mobilisation.ACTIVE;
+    WallPressures p = solution.loading().get().pressures();
+    List<Calculation> sheets = new ArrayList<>();
+    if (mainSideIsBehind || reverses) {
+      sheets.add(calculate(job, s, p.ground(), true, p.behind(state, toe)));
+    }
+    if (!mainSideIsBehind || reverses) {
+      sheets.add(calculate(job, s, p.ground(), false, p.front(state, toe)));
+    }
+    return CheckResult.of(this, s.subject(), sheets);
+  }
+
+  private Calculation calculate(
+      Job job, DesignSituation s, WallGround ground, boolean isBehind, PressureDiagram diagram) {
+    Stage stage = s.stage();
+    String c = s.combination().id();
+    Given none = From.layout(0, "no load in front");
+    Given onPermanent = From.factor(job, "action.permanent.unfavourable", c);
+    PressureSheet.Inputs in =
+        new PressureSheet.Inputs(
+            isBehind
+                ? From.cell(s.run().levels().retained())
+                : From.layout(ground.front().groundLevel(), "design excavation level"),
+            isBehind
+                ? water(stage.waterBehind().orElse(null), ground.behind().waterLevel())
+                : water(stage.waterFront().orElse(null), ground.front().waterLevel()),
+            isBehind ? From.cell(stage.permanentSurcharge()) : none,
+            isBehind ? From.cell(stage.variableSurcharge()) : none,
+            onPermanent,
+            From.factor(job, "action.variable.unfavourable", c),
+            onPermanent,
+            s.passiveDivisor() == s.factor("passive.safety")
+                ? From.factor(job, "passive.safety", c)
+                : From.layout(s.passiveDivisor(), "margin stands on the embedment"));
+    return PressureSheet.calculate(
+        isBehind ? behind : front,
+        ground,
+        isBehind ? ground.behind() : ground.front(),
+        diagram,
+        in);
+  }
+
+  private static Given water(Value level, double used) {
+    if (level == null) {
+      return From.layout(used, "no water above the known ground");
+    }
+    return level.si() == used ? From.cell(level) : From.layout(used, "lowered with the excavation");
+  }
+}
