@@ -61,11 +61,14 @@ public final class Templates {
 
   /** Reads templates through the template source, which keeps to its folder. */
   private record Loader(TemplateSource source) implements TemplateLoader {
-    private record Found(String name, byte[] content) {}
+    private record Found(String name, String text) {}
 
     @Override
     public Object findTemplateSource(String name) {
-      return source.read(name).map(content -> new Found(name, content)).orElse(null);
+      return source
+          .read(name)
+          .map(content -> new Found(name, new String(content, StandardCharsets.UTF_8)))
+          .orElse(null);
     }
 
     @Override
@@ -75,7 +78,7 @@ public final class Templates {
 
     @Override
     public Reader getReader(Object found, String encoding) {
-      return new StringReader(new String(((Found) found).content(), StandardCharsets.UTF_8));
+      return new StringReader(((Found) found).text());
     }
 
     @Override
