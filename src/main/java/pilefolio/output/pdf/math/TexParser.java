@@ -9,8 +9,8 @@ import pilefolio.output.pdf.math.Tex.Kind;
  * Reads formulas in the part of TeX's notation that engineering documents need:
  *
  * <ul>
- *   <li>letters (each its own slanted variable; two or more together in a subscript are upright),
- *       Greek letters as characters or by name, numbers
+ *   <li>letters: one alone is a slanted variable, two or more together are one name and upright (a
+ *       product always has its dot); Greek letters as characters or by name; numbers
  *   <li>subscript and superscript signs, groups in braces, primes
  *   <li>{@code \frac{}{} \sqrt{} \sqrt[3]{} \bar{}}
  *   <li>{@code \left( \right)} with round, square or curly brackets, a bar, or a dot for none
@@ -85,6 +85,12 @@ public final class TexParser {
           Map.entry("sin", "sin"),
           Map.entry("cos", "cos"),
           Map.entry("tan", "tan"),
+          Map.entry("asin", "arcsin"),
+          Map.entry("acos", "arccos"),
+          Map.entry("ceil", "ceil"),
+          Map.entry("floor", "floor"),
+          Map.entry("round", "round"),
+          Map.entry("abs", "abs"),
           Map.entry("cot", "cot"),
           Map.entry("arctan", "arctan"),
           Map.entry("atan", "arctan"),
@@ -116,7 +122,7 @@ public final class TexParser {
    */
   public static Tex parse(String formula) {
     TexParser parser = new TexParser(formula);
-    Tex row = parser.row("", false, false);
+    Tex row = parser.row("", false);
     if (parser.at < formula.length()) {
       throw parser.error("closing sign without an opening one");
     }
@@ -129,7 +135,7 @@ public final class TexParser {
    * @param until what ends the row: "" the end, "}" a brace, "]" a bracket, "right" the command,
    *     "cell" an alignment mark or the end of the environment
    */
-  private Tex.Row row(String until, boolean upright, boolean script) {
+  private Tex.Row row(String until, boolean upright) {
     List<Tex> items = new ArrayList<>();
     while (at < source.length() && !atEnd(until)) {
       char c = source.charAt(at);
@@ -144,7 +150,7 @@ public final class TexParser {
       } else if (c == '}') {
         throw error("closing brace without an opening one");
       } else {
-        items.add(atom(upright, script));
+        items.add(atom(upright));
       }
     }
     return new Tex.Row(items);
@@ -174,10 +180,10 @@ public final class TexParser {
         at++;
       } else if (c == '_' && sub == null) {
         at++;
-        sub = argument(upright, true);
+        sub = argument(upright);
       } else if (c == '^' && sup == null) {
         at++;
-        sup = argument(upright, true);
+        sup = argument(upright);
       } else if (c == '_' || c == '^') {
         throw error("second script of the same kind");
       } else {
@@ -187,13 +193,13 @@ public final class TexParser {
     return new Tex.Scripts(base, primes, sub, sup);
   }
 
-  private Tex argument(boolean upright, boolean script) {
+  private Tex argument(boolean upright) {
     skipSpace();
     if (at >= source.length()) {
       throw error("argument missing");
     }
     if (source.charAt(at) == '{') {
-      return group(upright, script);
+      return group(upright);
     }
     if ("}_^&".indexOf(source.charAt(at)) >= 0) {
       throw error("argument missing");
@@ -212,13 +218,13 @@ public final class TexParser {
       at++;
       return letter(String.valueOf(c), upright);
     }
-    return atom(upright, false);
+    return atom(upright);
   }
 
-  private Tex.Row group(boolean upright, boolean script) {
+  private Tex.Row group(boolean upright) {
     int start = at;
     at++;
-    Tex.Row row = row("}", upright, script);
+    Tex.Row row = row("}", upright);
     if (at >= source.length()) {
       at = start;
       throw error("brace not closed");
@@ -227,13 +233,13 @@ public final class TexParser {
     return row;
   }
 
-  private Tex atom(boolean upright, boolean script) {
+  private Tex atom(boolean upright) {
     char c = source.charAt(at);
     if (c == '\\') {
-      return command(upright, script);
+      return command(upright);
     }
     if (c == '{') {
-      return group(upright, script);
+      return group(upright);
     }
     if (Character.isDigit(c)) {
       return number();
@@ -244,7 +250,7 @@ public final class TexParser {
         at++;
       }
       int length = at - start;
-      if (length == 1 || upright || (script && !hasGreek(start, at))) {
+      if (length == 1 || upright || !hasGreek(start, at)) {
         String run = source.substring(start, at);
         return letter(run, upright || length > 1);
       }
@@ -299,7 +305,7 @@ public final class TexParser {
     return new Tex.Symbol(text, !upright && !capitalGreek, Kind.ORDINARY);
   }
 
-  private Tex command(boolean upright, boolean script) {
+  private Tex command(boolean upright) {
     int start = at;
     at++;
     if (at >= source.length()) {
@@ -322,15 +328,14 @@ public final class TexParser {
     String name = source.substring(at, end);
     at = end;
     return switch (name) {
-      case "frac", "dfrac", "tfrac" ->
-          new Tex.Fraction(argument(upright, script), argument(upright, script));
+      case "frac", "dfrac", "tfrac" -> new Tex.Fraction(argument(upright), argument(upright));
       case "sqrt" -> root(upright);
       case "left" -> fence(upright);
-      case "mathrm", "rm" -> group("\\" + name, script);
-      case "operatorname" -> function(group("\\" + name, script));
+      case "mathrm", "rm" -> group("\\" + name);
+      case "operatorname" -> function(group("\\" + name));
       case "text", "textrm" -> new Tex.Symbol(literal(), false, Kind.ORDINARY);
-      case "mathit" -> argument(false, false);
-      case "bar", "overline" -> new Tex.Overline(argument(upright, false));
+      case "mathit" -> argument(false);
+      case "bar", "overline" -> new Tex.Overline(argument(upright));
       case "quad" -> new Tex.Space(1);
       case "qquad" -> new Tex.Space(2);
       case "displaystyle" -> new Tex.Space(0);
@@ -356,12 +361,12 @@ public final class TexParser {
     throw error("command not known: \\" + name);
   }
 
-  private Tex.Row group(String command, boolean script) {
+  private Tex.Row group(String command) {
     skipSpace();
     if (at >= source.length() || source.charAt(at) != '{') {
       throw error("brace missing after " + command);
     }
-    return group(true, script);
+    return group(true);
   }
 
   private static Tex function(Tex.Row set) {
@@ -393,18 +398,18 @@ public final class TexParser {
     Tex index = null;
     if (at < source.length() && source.charAt(at) == '[') {
       at++;
-      index = row("]", upright, true);
+      index = row("]", upright);
       if (at >= source.length()) {
         throw error("index of the root not closed");
       }
       at++;
     }
-    return new Tex.Root(index, argument(upright, false));
+    return new Tex.Root(index, argument(upright));
   }
 
   private Tex fence(boolean upright) {
     String open = delimiter();
-    Tex body = row("right", upright, false);
+    Tex body = row("right", upright);
     if (at >= source.length()) {
       throw error("\\left without \\right");
     }
@@ -436,7 +441,7 @@ public final class TexParser {
     List<List<Tex>> rows = new ArrayList<>();
     List<Tex> cells = new ArrayList<>();
     while (true) {
-      cells.add(row("cell", upright, false));
+      cells.add(row("cell", upright));
       if (at >= source.length()) {
         throw error("environment not closed");
       }

@@ -46,9 +46,10 @@ class MathLayoutTest {
   }
 
   @Test
-  void subscriptOfSeveralLettersIsUpright() {
+  void nameOfSeveralLettersIsUpright() {
     assertEquals(Typeface.SERIF, glyph(set("c_{min}"), "min").face());
     assertEquals(Typeface.SERIF_ITALIC, glyph(set("c_z"), "z").face());
+    assertEquals(Typeface.SERIF, glyph(set("OCR + x"), "OCR").face());
     MathBox mixed = set("σ′_{a,max}");
     assertEquals(Typeface.SERIF_ITALIC, glyph(mixed, "a").face());
     assertEquals(Typeface.SERIF, glyph(mixed, "max").face());
@@ -65,7 +66,7 @@ class MathLayoutTest {
 
   @Test
   void partsOfFractionAreCentredAboutTheBarAndClearOfIt() {
-    MathBox box = set("\\frac{a}{bcd}");
+    MathBox box = set("\\frac{a}{b·c·d}");
     MathBox.Bar bar =
         box.marks().stream()
             .filter(MathBox.Bar.class::isInstance)
@@ -128,7 +129,7 @@ class MathLayoutTest {
 
   @Test
   void formulaWithoutRelationBreaksBeforeSums() {
-    String tex = "abcdefgh + ijklmnop + qrstuvw";
+    String tex = "a·b·c·d·e·f + i·j·k·l·m·n + q·r·s·t·u·v";
     MathBox broken = layout.layout(TexParser.parse(tex), set(tex).width() * 0.7);
     assertTrue(broken.width() <= set(tex).width() * 0.7);
     assertEquals(text(set(tex)).length(), text(broken).length());
