@@ -2,13 +2,24 @@ package pilefolio.checks;
 
 import java.util.List;
 import java.util.stream.Stream;
+import pilefolio.checks.concrete.ConcreteChecks;
+import pilefolio.checks.geometry.GeometryChecks;
 import pilefolio.checks.ground.GroundChecks;
+import pilefolio.checks.rig.RigChecks;
+import pilefolio.checks.sequence.SequenceChecks;
 
 /** The explicit list of all checks, in the order of the calculation package. */
 public final class Checks {
   /** Every check. */
   public static final List<Check> ALL =
-      Stream.<List<Check>>of(GroundChecks.ALL).flatMap(List::stream).toList();
+      Stream.of(
+              GroundChecks.ALL,
+              GeometryChecks.ALL,
+              SequenceChecks.ALL,
+              ConcreteChecks.ALL,
+              RigChecks.ALL)
+          .flatMap(List::stream)
+          .toList();
 
   private Checks() {}
 }

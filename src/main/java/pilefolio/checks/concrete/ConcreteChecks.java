@@ -1,0 +1,12 @@
+package pilefolio.checks.concrete;
+
+import java.util.List;
+import pilefolio.checks.Check;
+
+/** The checks of concrete and boring, in the order of the calculation package. */
+public final class ConcreteChecks {
+  /** Every check of the family. */
+  public static final List<Check> ALL = List.of();
+
+  private ConcreteChecks() {}
+}

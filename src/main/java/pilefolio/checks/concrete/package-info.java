@@ -1,0 +1,2 @@
+/** Volumes, supply, rates and heads while concreting, and revolutions while boring. */
+package pilefolio.checks.concrete;

@@ -1,0 +1,20 @@
+package pilefolio.checks.geometry;
+
+import java.util.List;
+import pilefolio.checks.Check;
+
+/** The checks of geometry in the ground, in the order of the calculation package. */
+public final class GeometryChecks {
+  /** Every check of the family. */
+  public static final List<Check> ALL =
+      List.of(
+          new Levels(),
+          new ToleranceChoice(),
+          new PrimaryCut(),
+          new JointOverlap(),
+          new JointThickness(),
+          new JointOpenings(),
+          new CastingLevel());
+
+  private GeometryChecks() {}
+}

@@ -1,0 +1,2 @@
+/** Strength window, order of drilling, programme and time in the shift. */
+package pilefolio.checks.sequence;
