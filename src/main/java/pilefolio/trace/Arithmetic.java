@@ -5,6 +5,9 @@ import pilefolio.trace.Expr.Op;
 
 /** What the operators and functions do to plain numbers; angles in radians. */
 final class Arithmetic {
+  /** A value closer than this to a whole number counts as that number. */
+  static final double WHOLE = 1e-9;
+
   private Arithmetic() {}
 
   static double apply(Op op, double left, double right) {
@@ -12,7 +15,8 @@ final class Arithmetic {
       case ADD -> left + right;
       case SUB -> left - right;
       case MUL -> left * right;
-      case DIV -> left / right;
+      // No infinity that a later min or atan would swallow: the line has no value on any route.
+      case DIV -> right == 0 ? Double.NaN : left / right;
     };
   }
 
@@ -29,8 +33,8 @@ final class Arithmetic {
       case SQRT -> Math.sqrt(args[0]);
       case ABS -> Math.abs(args[0]);
       // Noise in the last bits must not add a whole truck: 3.0000000000000004 is 3.
-      case CEIL -> Math.ceil(args[0] - 1e-9 * Math.max(1, Math.abs(args[0])));
-      case FLOOR -> Math.floor(args[0] + 1e-9 * Math.max(1, Math.abs(args[0])));
+      case CEIL -> Math.ceil(args[0] - WHOLE);
+      case FLOOR -> Math.floor(args[0] + WHOLE);
       case MIN -> {
         double least = args[0];
         for (double arg : args) {

@@ -117,7 +117,8 @@ final class Calculator {
           done.stream().mapToDouble(row -> row.values().get(total.column())).toArray();
       double value =
           switch (total.kind()) {
-            case SUM -> java.util.Arrays.stream(column).sum();
+            // Added downwards, as a person does and as the record's text does.
+            case SUM -> java.util.Arrays.stream(column).reduce(0, Double::sum);
             case LARGEST -> java.util.Arrays.stream(column).max().orElseThrow();
             case SMALLEST -> java.util.Arrays.stream(column).min().orElseThrow();
           };

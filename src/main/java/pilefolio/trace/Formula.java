@@ -128,7 +128,7 @@ public record Formula(String text, Expr expr) {
         case ADD -> v -> left.of(v) + right.of(v);
         case SUB -> v -> left.of(v) - right.of(v);
         case MUL -> v -> left.of(v) * right.of(v);
-        case DIV -> v -> left.of(v) / right.of(v);
+        case DIV -> v -> Arithmetic.apply(Expr.Op.DIV, left.of(v), right.of(v));
       };
     }
     if (expr instanceof Pow pow) {
@@ -160,6 +160,24 @@ public record Formula(String text, Expr expr) {
     } catch (FormulaException | ArithmeticException e) {
       throw new FormulaException("in \"" + text + "\": " + e.getMessage());
     }
+  }
+
+  /**
+   * How far the value moves, at most, if every symbol moves by a share of itself: what a difference
+   * of nearly equal numbers makes of the last bits.
+   *
+   * @param value coherent SI value of each symbol
+   * @param share the share, such as 1e-10
+   */
+  public double wander(ToDoubleFunction<String> value, double share) {
+    double here = evaluate(value);
+    double sum = 0;
+    for (String moved : symbols()) {
+      double there =
+          evaluate(name -> value.applyAsDouble(name) * (name.equals(moved) ? 1 + share : 1));
+      sum += Double.isFinite(there) ? Math.abs(there - here) : 0;
+    }
+    return sum;
   }
 
   /** True if the formula is one symbol or one number. */

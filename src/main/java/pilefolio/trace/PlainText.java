@@ -23,7 +23,7 @@ final class PlainText {
       return leaf.text() + spaced(leaf.unit());
     }
     if (shown instanceof Minus minus) {
-      return "−" + bracketed(minus.inner(), SIGN);
+      return "−" + unsigned(bracketed(minus.inner(), SIGN));
     }
     if (shown instanceof Two two) {
       int strength = strength(two);
@@ -31,7 +31,7 @@ final class PlainText {
       String sign = two.op() == Op.DIV ? "/" : " " + two.op().sign() + " ";
       return bracketed(two.left(), strength)
           + sign
-          + bracketed(two.right(), strict ? strength + 1 : strength);
+          + unsigned(bracketed(two.right(), strict ? strength + 1 : strength));
     }
     if (shown instanceof Raised raised) {
       return bracketed(raised.base(), ATOM) + "^" + bracketed(raised.exponent(), ATOM);
@@ -45,6 +45,11 @@ final class PlainText {
 
   static String spaced(String unit) {
     return unit.isEmpty() || unit.equals("°") ? unit : " " + unit;
+  }
+
+  /** No two signs in a row. */
+  private static String unsigned(String text) {
+    return text.startsWith("−") ? "(" + text + ")" : text;
   }
 
   private static String bracketed(Shown shown, int least) {

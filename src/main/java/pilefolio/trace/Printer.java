@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
-import java.util.function.ToDoubleFunction;
 import pilefolio.trace.Calculation.ChooseEntry;
 import pilefolio.trace.Calculation.Entry;
 import pilefolio.trace.Calculation.FoundEntry;
@@ -157,22 +156,33 @@ public final class Printer {
   /** Adds digits until the printed numbers give the printed result. */
   static Redone redone(
       Expr expr, double value, Unit unit, Map<String, Double> si, Map<String, Unit> units) {
-    ToDoubleFunction<String> lookup = si::get;
-    for (int resultDigits = NumberText.USUAL_DIGITS; resultDigits <= 9; resultDigits++) {
-      String number = ResultText.of(expr, lookup, value, unit, resultDigits);
+    List<Shown> levels = new ArrayList<>();
+    List<String> numbers = new ArrayList<>();
+    for (int digits = NumberText.USUAL_DIGITS; digits <= 9; digits++) {
+      numbers.add(ResultText.of(expr, si::get, value, unit, digits));
+    }
+    // What differs by its last bits only, such as a lever arm of zero, is printed coarser.
+    for (int decimals = ResultText.decimals(numbers.get(0)) - 1; decimals >= 0; decimals--) {
+      numbers.add(NumberText.fixed(unit.fromSi(value), decimals));
+    }
+    for (String number : numbers) {
       for (int digits = NumberText.USUAL_DIGITS; digits <= MOST_DIGITS; digits++) {
-        int level = digits;
-        Shown shown =
-            Substitution.withNumbers(
-                expr,
-                name -> Substitution.number(name, si.get(name), units.get(name), level),
-                unit);
-        if (gives(shown, number)) {
-          return new Redone(shown, number);
+        int level = digits - NumberText.USUAL_DIGITS;
+        if (level == levels.size()) {
+          levels.add(shown(expr, unit, si, units, digits));
+        }
+        if (gives(levels.get(level), number)) {
+          return new Redone(levels.get(level), number);
         }
       }
     }
     throw new FormulaException("no number of digits lets the line be redone: " + expr);
+  }
+
+  private static Shown shown(
+      Expr expr, Unit unit, Map<String, Double> si, Map<String, Unit> units, int digits) {
+    return Substitution.withNumbers(
+        expr, name -> Substitution.number(name, si.get(name), units.get(name), digits), unit);
   }
 
   /** True if the printed numbers give the printed result to its last digit. */
@@ -232,8 +242,8 @@ public final class Printer {
         break;
       }
     }
-    Shown leftShown = side(comparison.left(), left, leftNumber, unit, si, units);
-    Shown rightShown = side(comparison.right(), right, rightNumber, unit, si, units);
+    Shown leftShown = side(comparison.left(), leftNumber, unit, si, units);
+    Shown rightShown = side(comparison.right(), rightNumber, unit, si, units);
     String sign = holds ? comparison.sign().text() : opposite(comparison.sign()).text();
     return new Sides(
         sideTex(comparison.left(), leftShown, leftNumber, unit)
@@ -254,26 +264,26 @@ public final class Printer {
         sign);
   }
 
+  /**
+   * A side with numbers that give its printed value; in full where a near tie asks for more digits
+   * than the numbers can give.
+   */
   private static Shown side(
-      Formula formula,
-      double value,
-      String number,
-      Unit unit,
-      Map<String, Double> si,
-      Map<String, Unit> units) {
-    for (int digits = NumberText.USUAL_DIGITS; digits <= MOST_DIGITS; digits++) {
-      int level = digits;
-      Shown shown =
-          Substitution.withNumbers(
-              formula.expr(),
-              name -> Substitution.number(name, si.get(name), units.get(name), level),
-              unit);
+      Formula formula, String number, Unit unit, Map<String, Double> si, Map<String, Unit> units) {
+    for (int digits = NumberText.USUAL_DIGITS; digits < MOST_DIGITS; digits++) {
+      Shown shown = shown(formula.expr(), unit, si, units, digits);
       if (gives(shown, number)) {
         return shown;
       }
     }
-    throw new FormulaException(
-        "no number of digits lets \"" + formula.text() + "\" be redone, value " + value);
+    return shown(formula.expr(), unit, si, units, MOST_DIGITS);
+  }
+
+  /** The unit in which both sides of a requirement are printed. */
+  public Unit unit(RequireEntry entry, CalcSheet sheet) {
+    Map<String, Unit> units = new LinkedHashMap<>();
+    sheet.symbols().forEach((name, unit) -> units.put(name, system.of(unit)));
+    return unit(entry.element().condition().parts().get(0), units);
   }
 
   private static Unit unit(Comparison comparison, Map<String, Unit> units) {

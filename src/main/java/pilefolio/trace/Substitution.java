@@ -44,8 +44,13 @@ final class Substitution {
 
   /** The formula with numbers, giving a value in the unit. */
   static Shown withNumbers(Expr expr, Function<String, Entry> symbols, Unit unit) {
+    return inFactor(expr, symbols, unit.factor());
+  }
+
+  /** The formula with numbers, giving a value in a unit that counts so many coherent SI units. */
+  static Shown inFactor(Expr expr, Function<String, Entry> symbols, double factor) {
     Substitution substitution = new Substitution(symbols, true);
-    return substitution.in(substitution.show(expr, unit.factor()), unit.factor());
+    return substitution.in(substitution.show(expr, factor), factor);
   }
 
   /** The formula with symbols, as written. */
@@ -172,7 +177,8 @@ final class Substitution {
 
   /** Writes the converting factor after a part whose printed units differ from those wanted. */
   private Shown in(Part part, double target) {
-    if (!numbers || (part.shown() instanceof Leaf leaf && leaf.value() == 0)) {
+    if (!numbers
+        || (part.shown() instanceof Leaf leaf && leaf.value() == 0 && leaf.symbol().isEmpty())) {
       return part.shown();
     }
     double ratio = part.factor() / target;

@@ -49,7 +49,7 @@ public final class Tex {
           : value(leaf.text(), leaf.unit());
     }
     if (shown instanceof Minus minus) {
-      return "−" + bracketed(minus.inner(), 3);
+      return "−" + unsigned(bracketed(minus.inner(), 3));
     }
     if (shown instanceof Two two) {
       if (two.op() == Op.DIV) {
@@ -60,7 +60,7 @@ public final class Tex {
           + " "
           + two.op().sign()
           + " "
-          + bracketed(two.right(), two.op() == Op.SUB ? strength + 1 : strength);
+          + unsigned(bracketed(two.right(), two.op() == Op.SUB ? strength + 1 : strength));
     }
     if (shown instanceof Raised raised) {
       boolean fraction = raised.base() instanceof Two;
@@ -80,6 +80,11 @@ public final class Tex {
         + "\\left("
         + applied.args().stream().map(Tex::of).collect(Collectors.joining(";\\,"))
         + "\\right)";
+  }
+
+  /** No two signs in a row. */
+  private static String unsigned(String text) {
+    return text.startsWith("−") ? "\\left(" + text + "\\right)" : text;
   }
 
   private static String bracketed(Shown shown, int least) {
