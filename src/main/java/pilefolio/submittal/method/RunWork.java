@@ -1,0 +1,124 @@
+package pilefolio.submittal.method;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import pilefolio.model.AxialLoad;
+import pilefolio.model.Stage;
+import pilefolio.model.Submission;
+import pilefolio.model.Support;
+import pilefolio.model.Technique;
+import pilefolio.model.WallRun;
+import pilefolio.submittal.Submittal;
+import pilefolio.units.Units;
+
+/**
+ * One wall run: what is built there, in which stages, with which support.
+ *
+ * @param run the run; words {@code interlock}, {@code technique}, {@code rig}, {@code tool}, {@code
+ *     profile}; facts of levels, diameters, tolerances and every {@link Pick}
+ * @param cased true if bored with a cased auger
+ * @param guideWall true if bored through a guide wall
+ * @param permanent true if the wall stays in service
+ * @param battered true if the piles lean
+ * @param emptyBore true if the cut-off lies below the platform
+ * @param loaded true if secondaries carry vertical load
+ * @param primaryBeams true if primaries hold a beam
+ * @param secondaryBeams true if secondaries hold a beam
+ * @param stages stages of the excavation in their order: facts {@code excavation}, {@code
+ *     waterBehind}, {@code waterFront}, {@code permanentSurcharge}, {@code variableSurcharge}; words
+ *     {@code supportActive}
+ * @param support the support, or an empty list for a cantilever
+ */
+public record RunWork(
+    Item run,
+    boolean cased,
+    boolean guideWall,
+    boolean permanent,
+    boolean battered,
+    boolean emptyBore,
+    boolean loaded,
+    boolean primaryBeams,
+    boolean secondaryBeams,
+    List<Item> stages,
+    List<Item> support) {
+
+  /** Copies the lists. */
+  public RunWork {
+    stages = List.copyOf(stages);
+    support = List.copyOf(support);
+  }
+
+  static List<RunWork> all(Submittal submittal, FactWriter writer) {
+    Submission submission = submittal.job().submission();
+    List<RunWork> all = new ArrayList<>();
+    for (WallRun run : submission.runs()) {
+      all.add(
+          new RunWork(
+              run(submission, run, writer),
+              run.technique() == Technique.CASED_AUGER,
+              run.guideWall(),
+              run.permanent(),
+              run.batter().isPresent(),
+              run.levels().platform().si() > run.levels().cutOff().si(),
+              run.secondary().load().map(AxialLoad::isPresent).orElse(false),
+              run.primary().beam().isPresent(),
+              run.secondary().beam().isPresent(),
+              submission.stages(run).stream().map(stage -> stage(stage, writer)).toList(),
+              submission.support(run).stream().map(s -> support(s, writer)).toList()));
+    }
+    return all;
+  }
+
+  private static Item run(Submission submission, WallRun run, FactWriter writer) {
+    ItemBuilder item =
+        new ItemBuilder(writer, run.id(), run.description())
+            .words("interlock", run.interlock().label())
+            .words("technique", run.technique().label())
+            .words("rig", run.rig())
+            .words("tool", run.tool())
+            .words("profile", run.profile())
+            .words("primaryMix", run.primary().mix())
+            .words("secondaryMix", run.secondary().mix())
+            .level("platform", run.levels().platform())
+            .level("retained", run.levels().retained())
+            .level("cutOff", run.levels().cutOff())
+            .level("groundwater", submission.profile(run).groundwater())
+            .value("primaryDiameter", run.primary().diameter(), Units.MM)
+            .value("secondaryDiameter", run.secondary().diameter(), Units.MM)
+            .value("spacing", run.line().spacing(), Units.MM)
+            .value("unplanned", run.unplannedExcavation(), Units.M)
+            .fact("batter", run.batter().map(writer::slope));
+    for (Pick pick : Pick.ALL) {
+      Optional<Fact> fact = pick.of(writer, run.id());
+      item.fact(
+          pick.name(),
+          pick.name().equals("verticality")
+              ? fact.map(f -> new Fact("1 in " + f.text(), f.source()))
+              : fact);
+    }
+    return item.build();
+  }
+
+  private static Item stage(Stage stage, FactWriter writer) {
+    return new ItemBuilder(writer, String.valueOf(stage.number()), stage.description())
+        .words("supportActive", stage.supportActive() ? "yes" : "")
+        .level("excavation", stage.excavation())
+        .level("waterBehind", stage.waterBehind())
+        .level("waterFront", stage.waterFront())
+        .value("permanentSurcharge", stage.permanentSurcharge(), Units.KPA)
+        .value("variableSurcharge", stage.variableSurcharge(), Units.KPA)
+        .build();
+  }
+
+  private static Item support(Support support, FactWriter writer) {
+    return new ItemBuilder(writer, support.id(), support.kind().label())
+        .words("code", support.kind().name())
+        .words("preload", support.preload())
+        .level("level", support.level())
+        .value("spacing", support.spacing(), Units.M)
+        .value("inclination", support.inclination(), Units.DEG)
+        .value("resistance", support.resistance(), Units.KN)
+        .build();
+  }
+}
