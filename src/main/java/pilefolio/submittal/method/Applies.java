@@ -110,7 +110,10 @@ public record Applies(
   }
 
   private static boolean supported(Submission s, SupportKind kind) {
-    return s.runs().stream().flatMap(r -> s.support(r).stream()).map(Support::kind).anyMatch(kind::equals);
+    return s.runs().stream()
+        .flatMap(r -> s.support(r).stream())
+        .map(Support::kind)
+        .anyMatch(kind::equals);
   }
 
   private static boolean near(Submission s, NeighbourKind kind) {

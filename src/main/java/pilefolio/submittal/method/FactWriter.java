@@ -5,6 +5,7 @@ import pilefolio.findings.CellRef;
 import pilefolio.model.Value;
 import pilefolio.submittal.Answer;
 import pilefolio.submittal.Submittal;
+import pilefolio.submittal.ValueText;
 import pilefolio.trace.Printed;
 import pilefolio.trace.Printed.PrintedGiven;
 import pilefolio.trace.Printed.PrintedLine;
@@ -17,16 +18,16 @@ import pilefolio.units.Units;
 
 /** Writes values of the workbook and results of checks as facts, in the documents' units. */
 public final class FactWriter {
-  private static final int LEVEL_DECIMALS = 2;
-
   private final Submittal submittal;
   private final DisplaySystem system;
+  private final ValueText text;
   private final Printer printer;
 
   /** A writer for one package. */
   public FactWriter(Submittal submittal) {
     this.submittal = submittal;
     this.system = submittal.system();
+    this.text = new ValueText(system);
     this.printer = submittal.printer();
   }
 
@@ -42,7 +43,7 @@ public final class FactWriter {
 
   /** A value of the workbook, in the documents' unit for the declared one. */
   public Fact value(Value value, Unit declared) {
-    return new Fact(text(value.si(), declared), source(value));
+    return new Fact(text.of(value, declared), source(value));
   }
 
   /** The same, or empty where the cell is empty and has no default. */
@@ -62,19 +63,12 @@ public final class FactWriter {
 
   /** A coherent SI number in the documents' unit for the declared one. */
   public String text(double si, Unit declared) {
-    Unit unit = system.of(declared);
-    return withUnit(NumberText.usual(unit.fromSi(si)), unit);
+    return text.of(si, declared);
   }
 
-  /** An elevation in metres as documents print it, with its sign. */
+  /** An elevation in metres as documents print it. */
   public String levelText(double metres) {
-    Unit unit = system.of(Units.M);
-    double shown = unit.fromSi(metres);
-    String usual = NumberText.usual(shown);
-    boolean exact = Math.abs(NumberText.parse(usual) - shown) < 1e-9;
-    String number = exact ? usual : NumberText.fixed(shown, LEVEL_DECIMALS);
-    String signed = number.startsWith("−") || NumberText.parse(number) == 0 ? number : "+" + number;
-    return withUnit(signed, unit);
+    return withUnit(text.level(metres), system.of(Units.M));
   }
 
   /** A text of the workbook. */

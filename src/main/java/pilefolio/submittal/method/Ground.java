@@ -15,9 +15,9 @@ import pilefolio.units.Units;
  * @param profile the profile: facts {@code base}, {@code groundwater}, {@code temperature}, {@code
  *     investigation}
  * @param runs wall runs in it
- * @param layers its layers: facts {@code top}, {@code bottom}, {@code unitWeight}, {@code strength},
- *     {@code increase}, {@code cohesion}, {@code n60}; words {@code kind}, {@code drainage}, {@code
- *     source}
+ * @param layers its layers: facts {@code top}, {@code bottom}, {@code unitWeight}, {@code
+ *     strength}, {@code increase}, {@code cohesion}, {@code n60}; words {@code kind}, {@code
+ *     drainage}, {@code source}
  */
 public record Ground(Item profile, List<String> runs, List<Item> layers) {
   /** Copies the lists. */

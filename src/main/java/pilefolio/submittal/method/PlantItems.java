@@ -98,9 +98,7 @@ final class PlantItems {
     return names;
   }
 
-  private static String runs(
-      Submission submission, java.util.function.Predicate<WallRun> uses) {
-    return String.join(
-        ", ", submission.runs().stream().filter(uses).map(WallRun::id).toList());
+  private static String runs(Submission submission, java.util.function.Predicate<WallRun> uses) {
+    return String.join(", ", submission.runs().stream().filter(uses).map(WallRun::id).toList());
   }
 }

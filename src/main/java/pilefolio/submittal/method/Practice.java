@@ -34,7 +34,10 @@ enum Practice {
   /** Mast or leader before boring starts. */
   MAST_PLUMB("1 in 200", "1 in 200", Known.PRACTICE),
   /** Where verticality is read in the first metres. */
-  READINGS("2 m, 4 m and 6 m, then every 5 m", "6 ft, 12 ft and 20 ft, then every 15 ft", Known.PRACTICE),
+  READINGS(
+      "2 m, 4 m and 6 m, then every 5 m",
+      "6 ft, 12 ft and 20 ft, then every 15 ft",
+      Known.PRACTICE),
   /** Depth in which a deviation can still be corrected. */
   CORRECTION_DEPTH("6 m", "20 ft", Known.PRACTICE),
   /** Rise of the auger before the first concrete. */
@@ -46,7 +49,8 @@ enum Practice {
   /** Stop of the pump that can be waited out. */
   SHORT_STOP("15 minutes", "15 minutes", Known.PRACTICE),
   /** Stop after which the bore is given up. */
-  LONG_STOP("30 to 45 minutes, by the retarder", "30 to 45 minutes, by the retarder", Known.PRACTICE),
+  LONG_STOP(
+      "30 to 45 minutes, by the retarder", "30 to 45 minutes, by the retarder", Known.PRACTICE),
   /** Vibration of a stalled beam. */
   BEAM_VIBRATION("5 minutes", "5 minutes", Known.PRACTICE),
   /** Height above level at which a stalled beam is drawn again. */
@@ -94,13 +98,19 @@ enum Practice {
   /** Wait before a collapsed bore is bored again. */
   COLLAPSE_WAIT("24 hours", "24 hours", Known.PRACTICE),
   /** Access to the bottom of an excavation. */
-  EGRESS("within 25 ft of travel where it is 4 ft deep or more", "within 25 ft of travel where it is 4 ft deep or more", Known.OSHA_651),
+  EGRESS(
+      "within 25 ft of travel where it is 4 ft deep or more",
+      "within 25 ft of travel where it is 4 ft deep or more",
+      Known.OSHA_651),
   /** Spoil kept back from an edge. */
   SPOIL_BACK("2 ft back from the edge", "2 ft back from the edge", Known.OSHA_651),
   /** Clearance to lines up to 50 kV. */
   LINE_50("10 ft up to 50 kV", "10 ft up to 50 kV", Known.OSHA_1408),
   /** Clearance to lines above 50 kV. */
-  LINE_200("15 ft above 50 kV to 200 kV; 20 ft to 350 kV; 25 ft to 500 kV; 35 ft to 750 kV; 45 ft to 1000 kV", "15 ft above 50 kV to 200 kV; 20 ft to 350 kV; 25 ft to 500 kV; 35 ft to 750 kV; 45 ft to 1000 kV", Known.OSHA_1408);
+  LINE_200(
+      "15 ft above 50 kV to 200 kV; 20 ft to 350 kV; 25 ft to 500 kV; 35 ft to 750 kV; 45 ft to 1000 kV",
+      "15 ft above 50 kV to 200 kV; 20 ft to 350 kV; 25 ft to 500 kV; 35 ft to 750 kV; 45 ft to 1000 kV",
+      Known.OSHA_1408);
 
   private final String si;
   private final String us;
@@ -135,8 +145,7 @@ enum Practice {
     for (Practice rule : values()) {
       facts.put(
           rule.name().toLowerCase(java.util.Locale.ROOT),
-          new Fact(
-              system == DisplaySystem.SI ? rule.si : rule.us, rule.known.reference.text()));
+          new Fact(system == DisplaySystem.SI ? rule.si : rule.us, rule.known.reference.text()));
     }
     return Collections.unmodifiableMap(facts);
   }

@@ -26,8 +26,8 @@ import pilefolio.units.Units;
  * @param primaryBeams true if primaries hold a beam
  * @param secondaryBeams true if secondaries hold a beam
  * @param stages stages of the excavation in their order: facts {@code excavation}, {@code
- *     waterBehind}, {@code waterFront}, {@code permanentSurcharge}, {@code variableSurcharge}; words
- *     {@code supportActive}
+ *     waterBehind}, {@code waterFront}, {@code permanentSurcharge}, {@code variableSurcharge};
+ *     words {@code supportActive}
  * @param support the support, or an empty list for a cantilever
  */
 public record RunWork(
