@@ -1,0 +1,35 @@
+package pilefolio.workbook;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import pilefolio.findings.CellRef;
+import pilefolio.model.Assumption;
+
+/** Defaults taken while what the user described was put together. */
+final class Defaults {
+  private record Key(CellRef cell, Column<?> column) {}
+
+  private final Map<Key, Row.Taken> taken = new LinkedHashMap<>();
+
+  void note(Row.Taken one) {
+    taken.putIfAbsent(new Key(one.cell(), one.column()), one);
+  }
+
+  List<Row.Taken> taken() {
+    return new ArrayList<>(taken.values());
+  }
+
+  List<Assumption> assumptions() {
+    return taken().stream()
+        .map(
+            one ->
+                new Assumption(
+                    one.cell(),
+                    one.column().name(),
+                    one.row().subject(),
+                    one.column().standardText()))
+        .toList();
+  }
+}

@@ -1,0 +1,255 @@
+package pilefolio.workbook;
+
+import static pilefolio.workbook.ChoiceColumn.choice;
+import static pilefolio.workbook.NumberColumn.number;
+import static pilefolio.workbook.TextColumn.id;
+import static pilefolio.workbook.TextColumn.reference;
+import static pilefolio.workbook.TextColumn.words;
+
+import java.util.List;
+import java.util.Optional;
+import pilefolio.model.AxialLoad;
+import pilefolio.model.BeamInPile;
+import pilefolio.model.Interlock;
+import pilefolio.model.PileKind;
+import pilefolio.model.PileSpec;
+import pilefolio.model.RunLevels;
+import pilefolio.model.RunLine;
+import pilefolio.model.Technique;
+import pilefolio.model.WallRun;
+
+/** The tables of wall runs and of their piles. */
+final class WallSheet {
+  static final TextColumn RUN_ID =
+      id("Run", "Short name; pile marks begin with it, as in A-P07.", "A");
+  static final TextColumn DESCRIPTION =
+      words("Description", "Where it stands.", "Along the northern boundary");
+  static final ChoiceColumn<Interlock> INTERLOCK =
+      choice("Wall type", Interlock.class, "Kind of secant wall by the strength of its primaries.")
+          .required()
+          .such(Interlock.HARD_FIRM);
+  static final ChoiceColumn<Technique> TECHNIQUE =
+      choice("Technique", Technique.class, "How the piles are bored.")
+          .required()
+          .such(Technique.CASED_AUGER);
+  static final ChoiceColumn<Boolean> PERMANENT =
+      ChoiceColumn.of(
+              "Service",
+              List.of(false, true),
+              permanent -> permanent ? "Permanent" : "Temporary",
+              "Whether the wall stays in service after the works.")
+          .standard(false);
+  static final ChoiceColumn<Boolean> GUIDE_WALL =
+      ChoiceColumn.yesNo("Guide wall", "Whether piles are bored through a guide wall.")
+          .standard(true);
+  static final NumberColumn EAST =
+      number("Start east", "m", "Easting of the centre of the first pile.")
+          .hard(-1e7, 1e7)
+          .required()
+          .such("100");
+  static final NumberColumn NORTH =
+      number("Start north", "m", "Northing of the centre of the first pile.")
+          .hard(-1e7, 1e7)
+          .required()
+          .such("200");
+  static final NumberColumn BEARING =
+      number("Bearing", "°", "Direction of the run, clockwise from north.")
+          .hard(0, 360)
+          .required()
+          .such("90");
+  static final NumberColumn SPACING =
+      number(
+              "Spacing",
+              "mm",
+              "Centre to centre of a primary and the next secondary, not of two primaries.")
+          .hard(100, 3000)
+          .usual(300, 1400)
+          .required()
+          .such("700");
+  static final NumberColumn SECONDARIES =
+      number("Secondaries", "", "Count of secondaries; there is one primary more.")
+          .hard(1, 2000)
+          .count()
+          .such("20");
+  static final NumberColumn LENGTH =
+      number(
+              "Run length",
+              "m",
+              "Instead of the count: length between the centres of the end piles.")
+          .hard(0.5, 2000)
+          .such("28");
+  static final TextColumn PROFILE =
+      reference("Profile", "Profiles", "Ground profile along the run.", "G1").required();
+  static final NumberColumn PLATFORM =
+      Levels.level("Platform level", "Level of the working platform.").required().such("6.0");
+  static final NumberColumn RETAINED =
+      Levels.level("Ground level behind", "Ground level behind the wall.").required().such("6.0");
+  static final NumberColumn CUT_OFF =
+      Levels.level("Cut-off level", "Level to which piles are trimmed.").required().such("5.2");
+  static final NumberColumn BATTER =
+      number("Batter, 1 in", "", "n of 1 horizontal in n vertical; empty if vertical.")
+          .hard(2, 1000)
+          .usual(4, 1000)
+          .such("10");
+  static final TextColumn SUPPORT =
+      reference("Support", "Supports", "Support of the run; empty for a cantilever.", "S1");
+  static final NumberColumn UNPLANNED =
+      number(
+              "Unplanned excavation",
+              "m",
+              "Allowance for excavation below plan; empty means as the design basis has it.")
+          .hard(0, 3)
+          .usual(0, 1)
+          .such("0.5");
+  static final TextColumn RIG =
+      reference("Rig", "Rigs", "Rig that bores the run.", "R1").required();
+  static final TextColumn TOOL =
+      reference("Tool", "Tools", "Auger and casing on it.", "T1").required();
+
+  static final SheetSpec RUNS =
+      SheetSpec.table(
+          "Wall runs",
+          true,
+          "Runs of secant wall: straight, one set of levels each. A corner is where two runs meet.",
+          RUN_ID,
+          DESCRIPTION,
+          INTERLOCK,
+          TECHNIQUE,
+          PERMANENT,
+          GUIDE_WALL,
+          EAST,
+          NORTH,
+          BEARING,
+          SPACING,
+          SECONDARIES,
+          LENGTH,
+          PROFILE,
+          PLATFORM,
+          RETAINED,
+          CUT_OFF,
+          BATTER,
+          SUPPORT,
+          UNPLANNED,
+          RIG,
+          TOOL);
+
+  static final TextColumn RUN =
+      reference("Run", "Wall runs", "Run the piles belong to.", "A").required();
+  static final ChoiceColumn<PileKind> PILE_KIND =
+      choice("Piles", PileKind.class, "Which of the two kinds the row is about.").required();
+  static final NumberColumn DIAMETER =
+      number("Diameter", "mm", "Over the cutting edge.")
+          .hard(150, 3000)
+          .usual(350, 1500)
+          .required()
+          .such("880");
+  static final NumberColumn TOE =
+      Levels.level("Toe level", "Level of the toe. Empty for secondaries: the engine sizes it.")
+          .sized()
+          .such("-6.5");
+  static final TextColumn MIX = reference("Mix", "Mixes", "Concrete mix.", "C1").required();
+  static final TextColumn BEAM =
+      reference("Beam", "Beams", "Steel beam in the pile, if any.", "B1");
+  static final NumberColumn BEAM_TOP =
+      Levels.level("Beam top level", "Needed if there is a beam.").such("5.2");
+  static final NumberColumn BEAM_TOE =
+      Levels.level("Beam toe level", "Foot of the beam; empty means level with the pile's toe.")
+          .such("-6.0");
+  static final NumberColumn COVER =
+      number("Beam cover", "mm", "Least concrete between the corner of the beam and the bore.")
+          .hard(0, 300)
+          .usual(40, 150)
+          .standard(75);
+  static final NumberColumn PERMANENT_LOAD =
+      number("Permanent load", "kN", "Vertical load on each pile, permanent part.")
+          .hard(0, 20000)
+          .usual(0, 5000)
+          .such("250");
+  static final NumberColumn VARIABLE_LOAD =
+      number("Variable load", "kN", "Vertical load on each pile, variable part.")
+          .hard(0, 20000)
+          .usual(0, 5000)
+          .such("100");
+  static final NumberColumn ECCENTRICITY =
+      number(
+              "Load eccentricity",
+              "mm",
+              "Distance of the load from the axis of the beam, towards the excavation positive.")
+          .hard(-1500, 1500)
+          .usual(-300, 300)
+          .standard(0);
+
+  static final SheetSpec PILES =
+      SheetSpec.table(
+          "Piles",
+          true,
+          "What the primaries and the secondaries of a run have in common: two rows a run.",
+          RUN,
+          PILE_KIND,
+          DIAMETER,
+          TOE,
+          MIX,
+          BEAM,
+          BEAM_TOP,
+          BEAM_TOE,
+          COVER,
+          PERMANENT_LOAD,
+          VARIABLE_LOAD,
+          ECCENTRICITY);
+
+  private WallSheet() {}
+
+  static WallRun read(Row row, List<Row> piles) {
+    String run = row.get(RUN_ID);
+    return new WallRun(
+        row.at(),
+        run,
+        row.textOr(DESCRIPTION),
+        row.get(INTERLOCK),
+        row.get(TECHNIQUE),
+        row.get(PERMANENT),
+        new RunLine(
+            row.get(EAST),
+            row.get(NORTH),
+            row.get(BEARING),
+            row.get(SPACING),
+            row.find(SECONDARIES),
+            row.find(LENGTH)),
+        new RunLevels(row.get(PLATFORM), row.get(RETAINED), row.get(CUT_OFF)),
+        row.get(PROFILE),
+        row.get(GUIDE_WALL),
+        row.find(BATTER),
+        piles(piles, run, PileKind.PRIMARY),
+        piles(piles, run, PileKind.SECONDARY),
+        row.find(SUPPORT),
+        row.find(UNPLANNED),
+        row.get(RIG),
+        row.get(TOOL));
+  }
+
+  private static PileSpec piles(List<Row> rows, String run, PileKind kind) {
+    return rows.stream()
+        .filter(row -> row.get(RUN).equals(run) && row.get(PILE_KIND) == kind)
+        .map(WallSheet::pileSpec)
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static PileSpec pileSpec(Row row) {
+    Optional<BeamInPile> beam =
+        row.find(BEAM)
+            .map(
+                id ->
+                    new BeamInPile(
+                        id, row.find(BEAM_TOP).orElseThrow(), row.find(BEAM_TOE), row.get(COVER)));
+    boolean loaded = row.find(PERMANENT_LOAD).isPresent() || row.find(VARIABLE_LOAD).isPresent();
+    Optional<AxialLoad> load =
+        loaded
+            ? Optional.of(
+                new AxialLoad(
+                    row.orZero(PERMANENT_LOAD), row.orZero(VARIABLE_LOAD), row.get(ECCENTRICITY)))
+            : Optional.empty();
+    return new PileSpec(
+        row.at(), row.get(PILE_KIND), row.get(DIAMETER), row.find(TOE), row.get(MIX), beam, load);
+  }
+}

@@ -1,0 +1,150 @@
+package pilefolio.workbook;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import pilefolio.units.DisplaySystem;
+
+/**
+ * A workbook as readable text.
+ *
+ * <pre>
+ * // a note
+ * units SI                       units of columns without a line of their own
+ * == Ground                      name of a sheet
+ * Profile | Layer | Top level    head of a table (a form needs none)
+ * ~ | | ft                       its units, if they are not the usual ones
+ * G1 | Upper sand | 12.5         rows
+ * </pre>
+ *
+ * Cells are as {@link SheetText} says.
+ */
+final class TextTables {
+  private DisplaySystem system = DisplaySystem.SI;
+  private final Map<String, SheetText> sheets = new LinkedHashMap<>();
+
+  static TextTables sample(String name) {
+    try {
+      return parse(Files.readString(Path.of("src/test/resources/samples", name + ".txt")));
+    } catch (IOException missing) {
+      throw new IllegalStateException(missing);
+    }
+  }
+
+  static TextTables parse(String text) {
+    TextTables tables = new TextTables();
+    String sheet = "";
+    List<String> lines = new ArrayList<>();
+    for (String line : text.lines().toList()) {
+      String stripped = line.strip();
+      if (stripped.startsWith("units ")) {
+        tables.system = DisplaySystem.valueOf(stripped.substring(6).strip());
+      } else if (stripped.startsWith("== ")) {
+        tables.put(sheet, lines);
+        sheet = stripped.substring(3).strip();
+        lines.clear();
+      } else if (!stripped.isEmpty() && !stripped.startsWith("//")) {
+        lines.add(line);
+      }
+    }
+    tables.put(sheet, lines);
+    return tables;
+  }
+
+  private void put(String sheet, List<String> lines) {
+    if (sheet.isEmpty()) {
+      return;
+    }
+    boolean form =
+        WorkbookSpec.SHEETS.stream().anyMatch(spec -> spec.name().equals(sheet) && spec.isForm());
+    List<List<String>> rows = new ArrayList<>();
+    List<String> head =
+        form
+            ? List.of(WorkbookSpec.ITEM, WorkbookSpec.VALUE, WorkbookSpec.UNIT)
+            : cells(lines.get(0));
+    List<String> units = new ArrayList<>();
+    for (String line : lines.subList(form ? 0 : 1, lines.size())) {
+      List<String> cells = cells(line);
+      if (cells.get(0).startsWith("~")) {
+        units.addAll(cells);
+        units.set(0, cells.get(0).substring(1).strip());
+      } else {
+        rows.add(cells);
+      }
+    }
+    sheets.put(sheet, new SheetText(new ArrayList<>(head), units, rows));
+  }
+
+  private static List<String> cells(String line) {
+    List<String> cells = new ArrayList<>();
+    for (String cell : line.split("\\|", -1)) {
+      cells.add(cell.strip());
+    }
+    return cells;
+  }
+
+  DisplaySystem system() {
+    return system;
+  }
+
+  /** Sets one cell; rows are counted from 1. Of a form, the row is ignored and the item named. */
+  TextTables with(String sheet, int row, String column, String text) {
+    SheetText table = sheets.get(sheet);
+    if (table.head().get(0).equals(WorkbookSpec.ITEM)) {
+      table.rows().removeIf(cells -> cells.get(0).equals(column));
+      table.rows().add(new ArrayList<>(List.of(column, text)));
+      return this;
+    }
+    int at = table.head().indexOf(column);
+    if (at < 0) {
+      at = table.head().size();
+      table.head().add(column);
+      if (!table.units().isEmpty()) {
+        table.units().add("");
+      }
+    }
+    List<String> cells = table.rows().get(row - 1);
+    while (cells.size() <= at) {
+      cells.add("");
+    }
+    cells.set(at, text);
+    return this;
+  }
+
+  TextTables without(String sheet) {
+    sheets.remove(sheet);
+    return this;
+  }
+
+  SheetText sheet(String sheet) {
+    return sheets.get(sheet);
+  }
+
+  TextTables add(String sheet, String line) {
+    sheets.get(sheet).rows().add(cells(line));
+    return this;
+  }
+
+  TextTables put(String sheet, String... lines) {
+    put(sheet, List.of(lines));
+    return this;
+  }
+
+  byte[] bytes() throws IOException {
+    return WorkbookWriter.filled(system, KnownNames.none(), sheets);
+  }
+
+  ReadResult read() throws IOException {
+    return WorkbookReader.read(bytes(), KnownNames.none());
+  }
+
+  @Override
+  public String toString() {
+    return new String(sheets.toString().getBytes(StandardCharsets.UTF_8), StandardCharsets.UTF_8);
+  }
+}
