@@ -3,26 +3,33 @@ package pilefolio.checks;
 /** The families of checks, in the order of the calculation package. */
 public enum Family {
   /** Design values, pressures. */
-  GROUND("Ground and earth pressures"),
+  GROUND("Ground and earth pressures", "ground"),
   /** Embedment, equilibrium, effects in the wall. */
-  STABILITY("Stability of the wall"),
+  STABILITY("Stability of the wall", "stability"),
   /** Beams, supports, primaries. */
-  STRUCTURE("Structure"),
+  STRUCTURE("Structure", "structure"),
   /** Vertical capacity of piles. */
-  PILE("Vertical capacity"),
+  PILE("Vertical capacity", "capacity"),
   /** Overlap and joints. */
-  GEOMETRY("Geometry in the ground"),
+  GEOMETRY("Geometry in the ground", "joints"),
   /** Strength window, order, programme. */
-  SEQUENCE("Sequence and age"),
+  SEQUENCE("Sequence and age", "sequence"),
   /** Volumes, rates, heads. */
-  CONCRETE("Concrete and boring"),
+  CONCRETE("Concrete and boring", "concrete"),
   /** The rig against its rated values. */
-  RIG("Rig and handling");
+  RIG("Rig and handling", "rig");
 
   private final String title;
+  private final String shortName;
 
-  Family(String title) {
+  Family(String title, String shortName) {
     this.title = title;
+    this.shortName = shortName;
+  }
+
+  /** One word for tables. */
+  public String shortName() {
+    return shortName;
   }
 
   /** True if each wall run is a design of its own in this family. */

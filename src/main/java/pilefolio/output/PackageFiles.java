@@ -1,0 +1,91 @@
+package pilefolio.output;
+
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import pilefolio.model.DocumentStatus;
+import pilefolio.model.PaperSize;
+import pilefolio.model.Project;
+import pilefolio.output.figure.Figure;
+import pilefolio.output.pdf.Attachment;
+import pilefolio.output.pdf.Attachment.Relationship;
+import pilefolio.output.pdf.DocumentInfo;
+import pilefolio.output.pdf.Paper;
+import pilefolio.output.pdf.PdfOrder;
+import pilefolio.output.pdf.PdfRenderer;
+import pilefolio.output.pdf.RenderedPdf;
+import pilefolio.output.pdf.TemplateSource;
+import pilefolio.output.pdf.Templates;
+import pilefolio.submittal.Submittal;
+import pilefolio.submittal.calculations.CalculationContent;
+import pilefolio.units.DisplaySystem;
+
+/** The files of one package, by name. */
+public final class PackageFiles {
+  private static final String SPREADSHEET =
+      "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
+
+  private final Submittal submittal;
+  private final byte[] workbook;
+  private final Templates templates;
+  private final PdfRenderer renderer;
+
+  private PackageFiles(Submittal submittal, byte[] workbook, TemplateSource source) {
+    this.submittal = submittal;
+    this.workbook = workbook;
+    this.templates = new Templates(source);
+    this.renderer = new PdfRenderer(source);
+  }
+
+  /**
+   * Makes the files.
+   *
+   * @param submittal the content
+   * @param workbook the workbook's bytes, to travel inside the calculation package
+   * @param source where templates come from
+   */
+  public static Map<String, byte[]> of(
+      Submittal submittal, byte[] workbook, TemplateSource source) {
+    PackageFiles files = new PackageFiles(submittal, workbook, source);
+    Map<String, byte[]> made = new LinkedHashMap<>();
+    RenderedPdf calculations = files.calculations();
+    made.put("calculations.pdf", calculations.content());
+    return made;
+  }
+
+  private RenderedPdf calculations() {
+    String xhtml =
+        templates.fill(
+            "calculations.ftlx", Map.of("content", CalculationContent.of(submittal, Map.of())));
+    return renderer.render(
+        order(xhtml, "Calculation package")
+            .figures(List.<Figure>of())
+            .attach(
+                pages ->
+                    List.of(
+                        new Attachment(
+                            submittal.engine().workbook(),
+                            SPREADSHEET,
+                            workbook,
+                            "The workbook from which this package was made",
+                            Relationship.SOURCE))));
+  }
+
+  private PdfOrder order(String xhtml, String kind) {
+    Project project = submittal.job().submission().project();
+    Instant date = project.date().atStartOfDay().toInstant(ZoneOffset.UTC);
+    DocumentInfo info =
+        new DocumentInfo(
+            kind + ", " + project.title(),
+            project.contractor(),
+            "Secant wall",
+            "secant wall, " + project.documentNumber() + ", revision " + project.revision(),
+            submittal.system() == DisplaySystem.US ? "en-US" : "en-GB",
+            date);
+    Paper paper = project.paper() == PaperSize.A4 ? Paper.A4 : Paper.LETTER;
+    PdfOrder order = PdfOrder.of(xhtml, info, paper);
+    return project.status() == DocumentStatus.DRAFT ? order.stamped("DRAFT") : order;
+  }
+}
