@@ -32,8 +32,8 @@ final class Arithmetic {
       case LN -> Math.log(args[0]);
       case SQRT -> Math.sqrt(args[0]);
       case ABS -> Math.abs(args[0]);
-      // Noise in the last bits must not add a whole truck: 3.0000000000000004 is 3.
-      case CEIL -> Math.ceil(args[0] - WHOLE);
+      // Noise in the last bits must not add a whole truck: 3.0000000000000004 is 3. No zero is −0.
+      case CEIL -> Math.ceil(args[0] - WHOLE) + 0.0;
       case FLOOR -> Math.floor(args[0] + WHOLE);
       case MIN -> {
         double least = args[0];

@@ -95,10 +95,7 @@ public final class ExpressionText {
     if (value == 0) {
       return "0";
     }
-    String text = new BigDecimal(Double.toString(value)).toPlainString();
-    if (text.endsWith(".0")) {
-      text = text.substring(0, text.length() - 2);
-    }
+    String text = new BigDecimal(Double.toString(value)).stripTrailingZeros().toPlainString();
     return value < 0 ? "(" + text + ")" : text;
   }
 
