@@ -1,8 +1,76 @@
 package pilefolio.cli;
 
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Spec;
+
 /** Entry point of the command line. */
-public final class Main {
-  private Main() {}
+@Command(
+    name = "pilefolio",
+    mixinStandardHelpOptions = true,
+    versionProvider = Version.class,
+    description =
+        "Turns a workbook with ground, secant walls, beams, mixes and rigs into a calculation"
+            + " package and a method statement.",
+    subcommands = {BlankCommand.class, ValidateCommand.class, ProduceCommand.class},
+    exitCodeListHeading = "%nExit codes:%n",
+    exitCodeList = {
+      "0:every check is satisfied",
+      "1:produced, but something is not satisfied or not checked",
+      "2:the command line is wrong",
+      "3:a workbook has findings; nothing was produced from it",
+      "70:a fault of the program; details are in a file"
+    },
+    footer = {"", "A batch ends with its worst code and finishes the other workbooks."})
+public final class Main implements Runnable {
+  @Spec private CommandSpec spec;
+
+  @Override
+  public void run() {
+    throw new CommandLine.ParameterException(
+        spec.commandLine(), "Say what to do: blank, validate or produce.");
+  }
+
+  /**
+   * Runs one command.
+   *
+   * @param args the command and its options
+   * @return the exit code
+   */
+  public static int execute(String... args) {
+    // Without a provider the spreadsheet library's logger complains on the console.
+    System.setProperty(
+        "log4j2.loggerContextFactory",
+        "org.apache.logging.log4j.simple.SimpleLoggerContextFactory");
+    System.setProperty("java.awt.headless", "true");
+    return new CommandLine(new Main())
+        .setCaseInsensitiveEnumValuesAllowed(true)
+        .setParameterExceptionHandler(Main::explain)
+        .setExecutionExceptionHandler(
+            (fault, commandLine, parsed) -> {
+              if (fault instanceof Refusal) {
+                commandLine.getErr().println(fault.getMessage());
+                return ExitCode.COMMAND_LINE;
+              }
+              commandLine.getErr().println(FaultFile.write(fault));
+              return ExitCode.FAULT;
+            })
+        .execute(args);
+  }
+
+  private static int explain(CommandLine.ParameterException e, String[] args) {
+    CommandLine commandLine = e.getCommandLine();
+    commandLine.getErr().println(e.getMessage());
+    CommandLine.UnmatchedArgumentException.printSuggestions(e, commandLine.getErr());
+    commandLine
+        .getErr()
+        .println(
+            "Try \""
+                + commandLine.getCommandSpec().qualifiedName()
+                + " --help\" for what it takes.");
+    return ExitCode.COMMAND_LINE;
+  }
 
   /**
    * Runs one command and exits with its code.
@@ -10,6 +78,6 @@ public final class Main {
    * @param args the command and its options
    */
   public static void main(String[] args) {
-    System.out.println("pilefolio");
+    System.exit(execute(args));
   }
 }

@@ -1,6 +1,7 @@
 package pilefolio.checks.geometry;
 
 import static pilefolio.units.Units.CM2;
+import static pilefolio.units.Units.DEG;
 import static pilefolio.units.Units.MM;
 import static pilefolio.units.Units.PERCENT;
 
@@ -24,8 +25,18 @@ public final class PrimaryCut extends RunCheck {
           .line("R = max(D_p, D_s)/2", MM, "larger radius", Reference.DERIVED)
           .line("r = min(D_p, D_s)/2", MM, "smaller radius", Reference.DERIVED)
           .line(
-              "A_c = r²·acos((s² + r² − R²)/(2·s·r)) + R²·acos((s² + R² − r²)/(2·s·R))"
-                  + " − √((R + r − s)·(s + r − R)·(s − r + R)·(s + r + R))/2",
+              "ω_r = acos((s² + r² − R²)/(2·s·r))",
+              DEG,
+              "half angle of the common chord seen from the smaller pile",
+              Reference.DERIVED)
+          .line(
+              "ω_R = acos((s² + R² − r²)/(2·s·R))",
+              DEG,
+              "half angle of the common chord seen from the larger pile",
+              Reference.DERIVED)
+          .line("a = R·sin(ω_R)", MM, "half of the common chord", Reference.DERIVED)
+          .line(
+              "A_c = r²·ω_r + R²·ω_R − s·a",
               CM2,
               "area one secondary cuts from a primary",
               Reference.DERIVED)

@@ -20,6 +20,9 @@ import pilefolio.output.pdf.math.TexSyntaxException;
 final class DrawnElements extends ITextReplacedElementFactory {
   private static final double POINTS_PER_MM = 72 / 25.4;
 
+  /** Least size of a formula that no break makes narrow enough, as a share of its usual size. */
+  private static final double LEAST_SCALE = 0.65;
+
   private final Map<String, Figure> figures;
   private final Faults faults;
   private final double dotsPerPoint;
@@ -48,20 +51,15 @@ final class DrawnElements extends ITextReplacedElementFactory {
   private ReplacedElement formula(LayoutContext c, BlockBox box, Element element, int cssWidth) {
     String tex = element.getAttribute("tex");
     double size = ((ITextFSFont) box.getStyle().getFSFont(c)).getSize2D() / dotsPerPoint;
-    MathLayout layout =
-        new MathLayout(
-            size,
-            (face, cp) ->
-                faults.add(
-                    PrintFault.Kind.MISSING_GLYPH,
-                    element,
-                    Glyphs.name(cp) + " in formula " + tex));
     MathBox set;
     try {
       Tex formula = TexParser.parse(tex);
       // While a table looks for its column widths there is no width yet.
       int room = cssWidth > 0 ? cssWidth : box.getContentWidth();
-      set = room > 0 ? layout.layout(formula, room / dotsPerPoint) : layout.layout(formula);
+      set =
+          room > 0
+              ? fitting(formula, size, room / dotsPerPoint, element)
+              : layout(size, element).layout(formula);
       // At least as tall as a line of text, or the renderer loses the base line of the table row.
       double line = box.getStyle().getLineHeight(c) / dotsPerPoint;
       double above = (line - size) / 2 + size * WatchingText.ASCENT;
@@ -76,6 +74,26 @@ final class DrawnElements extends ITextReplacedElementFactory {
       set = MathBox.EMPTY;
     }
     return new FormulaElement(set, element.getAttribute("alt"), dotsPerPoint);
+  }
+
+  /** Sets a formula; one that no line break makes narrow enough is set smaller, within reason. */
+  private MathBox fitting(Tex formula, double size, double room, Element element) {
+    MathBox set = layout(size, element).layout(formula, room);
+    if (set.width() <= room) {
+      return set;
+    }
+    double smaller = size * Math.max(LEAST_SCALE, room / set.width() * 0.99);
+    return layout(smaller, element).layout(formula, room);
+  }
+
+  private MathLayout layout(double size, Element element) {
+    return new MathLayout(
+        size,
+        (face, cp) ->
+            faults.add(
+                PrintFault.Kind.MISSING_GLYPH,
+                element,
+                Glyphs.name(cp) + " in formula " + element.getAttribute("tex")));
   }
 
   private ReplacedElement figure(BlockBox box, Element element, int cssWidth, int cssHeight) {
