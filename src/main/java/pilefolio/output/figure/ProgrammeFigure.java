@@ -43,7 +43,11 @@ public final class ProgrammeFigure implements Figure {
 
   @Override
   public double heightMm() {
-    return bands * bandHeight() + (bands - 1) * BAND_GAP + KEY;
+    double height = (bands - 1) * BAND_GAP + KEY;
+    for (int band = 0; band < bands; band++) {
+      height += bandHeight(band);
+    }
+    return height;
   }
 
   @Override
@@ -51,16 +55,29 @@ public final class ProgrammeFigure implements Figure {
     return data.caption();
   }
 
-  private double bandHeight() {
-    return HEAD + ROW * data.rows().size();
+  private double bandHeight(int band) {
+    return HEAD + ROW * rows(band).size();
+  }
+
+  /** The rows with work in a band. */
+  private List<ProgrammeData.Row> rows(int band) {
+    int from = band * daysInBand;
+    int to = from + daysInBand;
+    return data.rows().stream()
+        .filter(
+            row ->
+                row.bars().stream().anyMatch(bar -> bar.lastDay() >= from && bar.firstDay() < to))
+        .toList();
   }
 
   @Override
   public void draw(Canvas canvas) {
+    double top = 0;
     for (int band = 0; band < bands; band++) {
       int from = band * daysInBand;
       int to = Math.min(data.days().size(), from + daysInBand);
-      band(canvas, band * (bandHeight() + BAND_GAP), from, to);
+      band(canvas, rows(band), top, from, to);
+      top += bandHeight(band) + BAND_GAP;
     }
     Key.inRows(
         canvas,
@@ -73,10 +90,10 @@ public final class ProgrammeFigure implements Figure {
             Key.Entry.fill("day off", Palette.FAINT.tint(0.7))));
   }
 
-  private void band(Canvas canvas, double top, int from, int to) {
+  private void band(Canvas canvas, List<ProgrammeData.Row> rows, double top, int from, int to) {
     double day = Math.min(MOST_DAY, (WIDTH - NAMES) / daysInBand);
     double right = NAMES + day * (to - from);
-    double bottom = top + bandHeight();
+    double bottom = top + HEAD + ROW * rows.size();
     double head = top + HEAD;
     for (int d = from; d < to; d++) {
       ProgrammeData.Day shown = data.days().get(d);
@@ -92,15 +109,15 @@ public final class ProgrammeFigure implements Figure {
       if (monthBegins) {
         canvas.line(Pen.FINE, x, top, x, bottom);
         double length = canvas.textWidth(shown.month(), Lettering.SMALL.bold());
-        if (room(d, to) * day > length + 1 || d == from && x + length < WIDTH) {
+        if (room(d, to) * day > length + 1 || (d == from && x + length < WIDTH)) {
           canvas.text(x + 0.8, top + 1.8, shown.month(), Lettering.SMALL.bold().centred());
         }
       }
     }
     canvas.line(Pen.FINE, right, top, right, bottom);
     canvas.line(Pen.MEDIUM, 0, head, right, head);
-    for (int r = 0; r < data.rows().size(); r++) {
-      row(canvas, data.rows().get(r), head + r * ROW, day, from, to);
+    for (int r = 0; r < rows.size(); r++) {
+      row(canvas, rows.get(r), head + r * ROW, day, from, to);
     }
     canvas.line(Pen.MEDIUM, 0, bottom, right, bottom);
   }

@@ -72,6 +72,7 @@ public final class SectionFigure implements Figure {
     double face = wall + thickness;
     ground(canvas, wall, face, section, bottom);
     water(canvas, wall, face, section);
+    names(canvas, wall, bottom);
     wall(canvas, wall, thickness);
     supports(canvas, wall, face, section);
     surcharge(canvas, wall);
@@ -115,7 +116,6 @@ public final class SectionFigure implements Figure {
           right,
           y(data.overExcavation()));
     }
-    names(canvas, wall, bottom);
   }
 
   /** Ground goes on below the toe of the wall. */
@@ -125,9 +125,7 @@ public final class SectionFigure implements Figure {
       double below = y(Math.max(layer.bottom(), low));
       if (below > top) {
         fill(canvas, layer.ground(), wall, face, top, below);
-        if (layer.bottom() > low) {
-          canvas.line(Pen.of(Palette.LIGHT_GREY, 0.15), wall, below, face, below);
-        }
+        canvas.line(Pen.of(Palette.LIGHT_GREY, 0.15), wall, below, face, below);
       }
     }
   }
@@ -136,7 +134,7 @@ public final class SectionFigure implements Figure {
       Canvas canvas, SectionData.Ground ground, double x1, double x2, double y1, double y2) {
     double[] xy = {x1, y1, x2, y1, x2, y2, x1, y2};
     canvas.polygon(null, Palette.PAPER.tint(0.6), xy);
-    Pen pen = Pen.of(Palette.LIGHT_GREY, 0.12);
+    Pen pen = Pen.of(Palette.LIGHT_GREY.tint(0.75), 0.12);
     switch (ground) {
       case FILL -> canvas.hatch(Hatch.STROKES, 1.5, pen, xy);
       case CLAY -> canvas.hatch(Hatch.LEVEL, 1.5, pen, xy);

@@ -33,7 +33,6 @@ public final class SitePlanFigure implements Figure {
       throw new IllegalArgumentException("a site plan needs at least two piles");
     }
     this.data = data;
-    this.plan = new PlanView(data, WIDTH, PLAN_MOST);
     double spacing = Double.MAX_VALUE;
     double diameter = 0;
     for (int i = 0; i < data.piles().size(); i++) {
@@ -43,9 +42,18 @@ public final class SitePlanFigure implements Figure {
         spacing = step > 0 ? Math.min(spacing, step) : spacing;
       }
     }
-    this.stripScale = SPACING / spacing;
+    this.stripScale = stripScale(data.piles(), spacing, diameter);
+    this.plan = new PlanView(data, WIDTH, PLAN_MOST, stripScale * 0.8);
     this.strips = strips(diameter);
     this.stripHeight = diameter * stripScale + 23;
+  }
+
+  /** Scale that leaves room for the marks, larger when a short wall leaves the strip half empty. */
+  private static double stripScale(List<PlanPile> piles, double spacing, double diameter) {
+    double least = SPACING / spacing;
+    double total = piles.get(piles.size() - 1).along() - piles.get(0).along();
+    double fits = (WIDTH - STRIP_LEFT) / (total + diameter);
+    return Math.max(least, Math.min(least * 1.5, fits));
   }
 
   private List<List<PlanPile>> strips(double diameter) {
@@ -170,20 +178,30 @@ public final class SitePlanFigure implements Figure {
       if (i <= 0 || i == all.size() - 1) {
         continue;
       }
-      double before = direction(all.get(i - 1), pile);
-      double after = direction(pile, all.get(i + 1));
-      double turn = Math.abs(Math.IEEEremainder(after - before, 360));
-      if (turn >= CORNER_DEGREES) {
+      double turn = turnAt(i);
+      boolean sharper = turn >= CORNER_DEGREES && turn > turnAt(i - 1) && turn >= turnAt(i + 1);
+      if (sharper) {
         double x = place(pile, start, radius);
         Pen pen = Pen.of(Palette.WARNING, 0.2).dashed(0.9, 0.6);
-        canvas.line(pen, x, axis - radius - 1.2, x, axis + radius + 1.2);
+        canvas.line(pen, x, axis - radius - 0.8, x, axis + radius + 0.8);
         canvas.text(
-            x + 1,
-            axis - radius - 7.4,
+            x,
+            axis - radius - 9.2,
             "corner",
             Lettering.SMALL.sized(5).in(Palette.WARNING).middle().centred());
       }
     }
+  }
+
+  /** By how much the wall turns at a pile, in degrees. */
+  private double turnAt(int i) {
+    List<PlanPile> all = data.piles();
+    if (i <= 0 || i >= all.size() - 1) {
+      return 0;
+    }
+    double before = direction(all.get(i - 1), all.get(i));
+    double after = direction(all.get(i), all.get(i + 1));
+    return Math.abs(Math.IEEEremainder(after - before, 360));
   }
 
   private static double direction(PlanPile from, PlanPile to) {
@@ -229,7 +247,7 @@ public final class SitePlanFigure implements Figure {
     private final double minX;
     private final double maxY;
 
-    PlanView(SitePlanData data, double width, double most) {
+    PlanView(SitePlanData data, double width, double most, double greatestScale) {
       this.data = data;
       Range xs = new Range();
       Range ys = new Range();
@@ -247,7 +265,7 @@ public final class SitePlanFigure implements Figure {
       double room = width - 2 * EDGE - 12;
       double w = xs.high() - xs.low();
       double h = ys.high() - ys.low();
-      this.scale = Math.min(room / w, (most - 2 * EDGE) / h);
+      this.scale = Math.min(greatestScale, Math.min(room / w, (most - 2 * EDGE) / h));
       this.height = Math.max(22, h * scale + 2 * EDGE);
       this.left = EDGE + (room - w * scale) / 2;
       this.minX = xs.low();
@@ -351,8 +369,8 @@ public final class SitePlanFigure implements Figure {
       double dy = y(next.y()) - y(at.y());
       double length = Math.max(1e-9, Math.hypot(dx, dy));
       double away = at.diameter() / 2 * scale + 3;
-      double cx = x(at.x()) + dy / length * away;
-      double cy = y(at.y()) - dx / length * away;
+      double cx = x(at.x()) - dy / length * away;
+      double cy = y(at.y()) + dx / length * away;
       canvas.circle(Pen.of(Palette.ACCENT, 0.2), Palette.WHITE, cx, cy, 1.9);
       canvas.text(
           cx,
