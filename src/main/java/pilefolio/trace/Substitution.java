@@ -187,16 +187,31 @@ final class Substitution {
     }
     Leaf pi = new Leaf("π", "", Math.PI, "");
     Leaf halfTurn = new Leaf("180", "", 180, "");
-    if (Math.abs(ratio / DEGREE - 1) < 1e-11) {
-      return new Two(Op.DIV, new Two(Op.MUL, part.shown(), pi), halfTurn);
+    if (isPlain(ratio)) {
+      return scaled(part.shown(), ratio);
     }
-    if (Math.abs(ratio * DEGREE - 1) < 1e-11) {
-      return new Two(Op.DIV, new Two(Op.MUL, part.shown(), halfTurn), pi);
+    // Degrees that must count as radians, and the other way round.
+    if (isPlain(ratio / DEGREE)) {
+      return scaled(new Two(Op.DIV, new Two(Op.MUL, part.shown(), pi), halfTurn), ratio / DEGREE);
     }
-    double inverse = 1 / ratio;
-    boolean divide = ratio < 1 && Math.abs(inverse - Math.rint(inverse)) < 1e-9 * inverse;
-    String text = NumberText.significant(divide ? inverse : ratio, 10);
-    Leaf factor = new Leaf(text, "", NumberText.parse(text), "");
-    return new Two(divide ? Op.DIV : Op.MUL, part.shown(), factor);
+    if (isPlain(ratio * DEGREE)) {
+      return scaled(new Two(Op.DIV, new Two(Op.MUL, part.shown(), halfTurn), pi), ratio * DEGREE);
+    }
+    return scaled(part.shown(), ratio);
+  }
+
+  /** True for 1, 12, 1000 and the like, and for one divided by such a number. */
+  private static boolean isPlain(double ratio) {
+    double whole = ratio < 1 ? 1 / ratio : ratio;
+    return Math.abs(whole - Math.rint(whole)) < 1e-9 * whole;
+  }
+
+  private static Shown scaled(Shown shown, double ratio) {
+    if (Math.abs(ratio - 1) < 1e-11) {
+      return shown;
+    }
+    boolean divide = ratio < 1 && isPlain(ratio);
+    String text = NumberText.significant(divide ? 1 / ratio : ratio, 10);
+    return new Two(divide ? Op.DIV : Op.MUL, shown, new Leaf(text, "", NumberText.parse(text), ""));
   }
 }

@@ -34,10 +34,12 @@ public final class NumberText {
       return "0";
     }
     BigDecimal trimmed = exact.stripTrailingZeros();
-    if (trimmed.precision() <= Math.min(SHORT_EXACT, digits) || isShort(trimmed)) {
+    if (isShort(trimmed) || (trimmed.precision() <= digits && trimmed.scale() <= digits + 2)) {
       return text(trimmed.scale() < 0 ? trimmed.setScale(0) : trimmed);
     }
-    return text(exact.setScale(decimals(value, digits), RoundingMode.HALF_UP));
+    // Noise far below what matters prints as 0.000000, not as a row of zeros with four digits.
+    int decimals = Math.min(decimals(value, digits), digits + 2);
+    return text(exact.setScale(decimals, RoundingMode.HALF_UP));
   }
 
   private static boolean isShort(BigDecimal trimmed) {
