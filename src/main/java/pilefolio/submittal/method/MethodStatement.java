@@ -27,6 +27,7 @@ import pilefolio.units.Units;
  * @param calculations the calculations in their order: number and title
  * @param applies what this job has
  * @param runs wall runs
+ * @param facts facts of all runs by name, runs with the same text told together
  * @param techniques the techniques in use
  * @param grounds ground profiles in use
  * @param neighbours what stands beside the works
@@ -55,6 +56,7 @@ public record MethodStatement(
     List<List<String>> calculations,
     Applies applies,
     List<RunWork> runs,
+    Map<String, List<RunFact>> facts,
     List<TechniqueWork> techniques,
     List<Ground> grounds,
     List<Item> neighbours,
@@ -94,6 +96,7 @@ public record MethodStatement(
         calculations(submittal),
         Applies.to(submittal, runs),
         runs,
+        RunFact.byName(runs),
         TechniqueWork.all(runs),
         Ground.all(s, writer),
         Surroundings.neighbours(s, writer),
