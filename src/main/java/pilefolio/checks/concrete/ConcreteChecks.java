@@ -6,7 +6,15 @@ import pilefolio.checks.Check;
 /** The checks of concrete and boring, in the order of the calculation package. */
 public final class ConcreteChecks {
   /** Every check of the family. */
-  public static final List<Check> ALL = List.of();
+  public static final List<Check> ALL =
+      List.of(
+          new AugerRevolutions(),
+          ConcreteVolume.CHECK,
+          new InitialHead(),
+          new LiftRate(),
+          new PumpStrokes(),
+          new CasingHead(),
+          new CasingDrop());
 
   private ConcreteChecks() {}
 }

@@ -8,7 +8,7 @@ public final class GeometryChecks {
   /** Every check of the family. */
   public static final List<Check> ALL =
       List.of(
-          new Levels(),
+          Levels.CHECK,
           new ToleranceChoice(),
           new PrimaryCut(),
           new JointOverlap(),

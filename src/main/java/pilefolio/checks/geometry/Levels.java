@@ -46,8 +46,10 @@ public final class Levels extends RunCheck {
               "If this is above zero, the empty bore is backfilled before a casing is pulled or the"
                   + " bore left.");
 
-  /** The check. */
-  public Levels() {
+  /** The one of its kind; other checks quote its lines. */
+  public static final Levels CHECK = new Levels();
+
+  private Levels() {
     super("levels", "Levels and empty bore", Family.GEOMETRY, SHEET, WATER);
   }
 
@@ -90,7 +92,8 @@ public final class Levels extends RunCheck {
     return results;
   }
 
-  private static String plural(PileKind kind) {
+  /** Primaries or secondaries, in words. */
+  public static String plural(PileKind kind) {
     return kind == PileKind.PRIMARY ? "primaries" : "secondaries";
   }
 }
