@@ -77,12 +77,12 @@ public abstract class RunCheck implements Check {
   }
 
   /** A value of the workbook, or the run is not checked for want of it. */
-  protected static Given need(Optional<Value> value, String what) {
+  public static Given need(Optional<Value> value, String what) {
     return From.cell(needed(value, what));
   }
 
   /** A value of the workbook, or the run is not checked for want of it. */
-  protected static Value needed(Optional<Value> value, String what) {
+  public static Value needed(Optional<Value> value, String what) {
     return value.orElseThrow(() -> new MissingInput("The workbook does not give " + what + "."));
   }
 

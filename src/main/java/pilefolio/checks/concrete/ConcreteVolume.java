@@ -62,7 +62,7 @@ public final class ConcreteVolume extends RunCheck {
         .set("D", From.cell(run.piles(kind).diameter()))
         .set("l_c", From.line(Levels.CHECK, levels, "l_c"))
         .set("k", From.cell(Supply.overbreak(supply, kind)))
-        .set("N", From.layout(count, "piles of the run"))
+        .set("N", From.layout((double) count, "piles of the run"))
         .set("V_t", From.cell(supply.truckVolume()))
         .calculate();
   }
