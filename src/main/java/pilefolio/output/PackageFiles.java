@@ -9,9 +9,11 @@ import pilefolio.model.DocumentStatus;
 import pilefolio.model.PaperSize;
 import pilefolio.model.Project;
 import pilefolio.output.figure.Figure;
+import pilefolio.output.json.RecordWriter;
 import pilefolio.output.pdf.Attachment;
 import pilefolio.output.pdf.Attachment.Relationship;
 import pilefolio.output.pdf.DocumentInfo;
+import pilefolio.output.pdf.PageIndex;
 import pilefolio.output.pdf.Paper;
 import pilefolio.output.pdf.PdfOrder;
 import pilefolio.output.pdf.PdfRenderer;
@@ -52,6 +54,7 @@ public final class PackageFiles {
     Map<String, byte[]> made = new LinkedHashMap<>();
     RenderedPdf calculations = files.calculations();
     made.put("calculations.pdf", calculations.content());
+    made.put("record.json", files.record(calculations.pages()));
     return made;
   }
 
@@ -70,7 +73,13 @@ public final class PackageFiles {
                             SPREADSHEET,
                             workbook,
                             "The workbook from which this package was made",
-                            Relationship.SOURCE))));
+                            Relationship.SOURCE),
+                        new Attachment(
+                            "record.json",
+                            "application/json",
+                            record(pages),
+                            "Every input, line and verdict of this package",
+                            Relationship.DATA))));
   }
 
   private PdfOrder order(String xhtml, String kind) {
@@ -87,5 +96,13 @@ public final class PackageFiles {
     Paper paper = project.paper() == PaperSize.A4 ? Paper.A4 : Paper.LETTER;
     PdfOrder order = PdfOrder.of(xhtml, info, paper);
     return project.status() == DocumentStatus.DRAFT ? order.stamped("DRAFT") : order;
+  }
+
+  private byte[] record(PageIndex index) {
+    Map<String, Integer> pages = new LinkedHashMap<>();
+    submittal
+        .answers()
+        .forEach(a -> index.pageOf(a.anchor()).ifPresent(n -> pages.put(a.anchor(), n)));
+    return RecordWriter.write(submittal, pages);
   }
 }
