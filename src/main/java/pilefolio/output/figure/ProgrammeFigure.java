@@ -18,22 +18,59 @@ public final class ProgrammeFigure implements Figure {
   private static final double BAND_GAP = 5;
   private static final double KEY = 6;
 
-  private final ProgrammeData data;
-  private final int bands;
-  private final int daysInBand;
+  /** Height that fits on a page of either size with its caption, in mm. */
+  private static final double MOST = 212;
 
-  /** Draws the days given. */
-  public ProgrammeFigure(ProgrammeData data) {
+  private final ProgrammeData data;
+  private final int sheet;
+  private final int daysInBand;
+  private final int firstBand;
+  private final int lastBand;
+
+  /**
+   * The days on as many sheets as fit on pages. The first sheet has the id of the data, the others
+   * that id with -2, -3 and so on.
+   *
+   * @throws IllegalArgumentException when there are no days
+   */
+  public static List<ProgrammeFigure> sheets(ProgrammeData data) {
+    if (data.days().isEmpty()) {
+      throw new IllegalArgumentException("a programme needs days");
+    }
+    List<ProgrammeFigure> sheets = new ArrayList<>();
+    int next = 0;
+    int bands = bands(data);
+    while (next < bands) {
+      ProgrammeFigure sheet = new ProgrammeFigure(data, sheets.size() + 1, next);
+      sheets.add(sheet);
+      next = sheet.lastBand;
+    }
+    return List.copyOf(sheets);
+  }
+
+  private ProgrammeFigure(ProgrammeData data, int sheet, int firstBand) {
     this.data = data;
+    this.sheet = sheet;
+    int bands = bands(data);
+    this.daysInBand = (data.days().size() + bands - 1) / bands;
+    this.firstBand = firstBand;
+    double height = KEY + bandHeight(firstBand);
+    int next = firstBand + 1;
+    while (next < bands && height + BAND_GAP + bandHeight(next) <= MOST) {
+      height += BAND_GAP + bandHeight(next);
+      next++;
+    }
+    this.lastBand = next;
+  }
+
+  private static int bands(ProgrammeData data) {
     int most = (int) ((WIDTH - NAMES) / LEAST_DAY);
-    int n = Math.max(1, data.days().size());
-    this.bands = (n + most - 1) / most;
-    this.daysInBand = (n + bands - 1) / bands;
+    return (data.days().size() + most - 1) / most;
   }
 
   @Override
   public String id() {
-    return data.id();
+    return sheet == 1 ? data.id() : data.id() + "-" + sheet;
   }
 
   @Override
@@ -43,8 +80,8 @@ public final class ProgrammeFigure implements Figure {
 
   @Override
   public double heightMm() {
-    double height = (bands - 1) * BAND_GAP + KEY;
-    for (int band = 0; band < bands; band++) {
+    double height = (lastBand - firstBand - 1) * BAND_GAP + KEY;
+    for (int band = firstBand; band < lastBand; band++) {
       height += bandHeight(band);
     }
     return height;
@@ -52,7 +89,7 @@ public final class ProgrammeFigure implements Figure {
 
   @Override
   public String caption() {
-    return data.caption();
+    return sheet == 1 ? data.caption() : data.caption() + ", sheet " + sheet;
   }
 
   private double bandHeight(int band) {
@@ -73,7 +110,7 @@ public final class ProgrammeFigure implements Figure {
   @Override
   public void draw(Canvas canvas) {
     double top = 0;
-    for (int band = 0; band < bands; band++) {
+    for (int band = firstBand; band < lastBand; band++) {
       int from = band * daysInBand;
       int to = Math.min(data.days().size(), from + daysInBand);
       band(canvas, rows(band), top, from, to);

@@ -14,6 +14,11 @@ public final class SitePlanFigure implements Figure {
   private static final double WIDTH = 168;
   private static final double PLAN_MOST = 78;
   private static final double PLAN_FOOT = 9;
+  private static final double KEY = 7;
+
+  /** Height that fits on a page of either size with its caption, in mm. */
+  private static final double MOST = 212;
+
   private static final double STRIP_LEFT = 19;
 
   /** Distance of neighbouring piles on the strips, in mm, that leaves room for their marks. */
@@ -22,17 +27,37 @@ public final class SitePlanFigure implements Figure {
   private static final double CORNER_DEGREES = 8;
 
   private final SitePlanData data;
+  private final int sheet;
   private final PlanView plan;
   private final double stripScale;
-  private final List<List<PlanPile>> strips;
   private final double stripHeight;
+  private final List<List<PlanPile>> all;
+  private final int firstStrip;
+  private final int lastStrip;
 
-  /** Draws the piles given; there must be at least two. */
-  public SitePlanFigure(SitePlanData data) {
+  /**
+   * The piles on as many sheets as fit on pages: the plan with the first strips, then further
+   * strips. The first sheet has the id of the data, the others that id with -2, -3 and so on.
+   *
+   * @throws IllegalArgumentException when there are fewer than two piles
+   */
+  public static List<SitePlanFigure> sheets(SitePlanData data) {
+    List<SitePlanFigure> sheets = new ArrayList<>();
+    int next = 0;
+    do {
+      SitePlanFigure sheet = new SitePlanFigure(data, sheets.size() + 1, next);
+      sheets.add(sheet);
+      next = sheet.lastStrip;
+    } while (next < sheets.get(0).all.size());
+    return List.copyOf(sheets);
+  }
+
+  private SitePlanFigure(SitePlanData data, int sheet, int firstStrip) {
     if (data.piles().size() < 2) {
       throw new IllegalArgumentException("a site plan needs at least two piles");
     }
     this.data = data;
+    this.sheet = sheet;
     double spacing = Double.MAX_VALUE;
     double diameter = 0;
     for (int i = 0; i < data.piles().size(); i++) {
@@ -43,9 +68,17 @@ public final class SitePlanFigure implements Figure {
       }
     }
     this.stripScale = stripScale(data.piles(), spacing, diameter);
-    this.plan = new PlanView(data, WIDTH, PLAN_MOST, stripScale * 0.8);
-    this.strips = strips(diameter);
     this.stripHeight = diameter * stripScale + 23;
+    this.all = strips(diameter);
+    this.plan = new PlanView(data, WIDTH, PLAN_MOST, stripScale * 0.8);
+    this.firstStrip = firstStrip;
+    double room = MOST - KEY - planHeight();
+    int fit = Math.max(1, (int) (room / stripHeight));
+    this.lastStrip = Math.min(all.size(), firstStrip + fit);
+  }
+
+  private double planHeight() {
+    return sheet == 1 ? plan.height() + PLAN_FOOT : 0;
   }
 
   /** Scale that leaves room for the marks, larger when a short wall leaves the strip half empty. */
@@ -78,7 +111,7 @@ public final class SitePlanFigure implements Figure {
 
   @Override
   public String id() {
-    return data.id();
+    return sheet == 1 ? data.id() : data.id() + "-" + sheet;
   }
 
   @Override
@@ -88,20 +121,22 @@ public final class SitePlanFigure implements Figure {
 
   @Override
   public double heightMm() {
-    return plan.height() + PLAN_FOOT + strips.size() * stripHeight + 7;
+    return planHeight() + (lastStrip - firstStrip) * stripHeight + KEY;
   }
 
   @Override
   public String caption() {
-    return data.caption();
+    return sheet == 1 ? data.caption() : data.caption() + ", sheet " + sheet;
   }
 
   @Override
   public void draw(Canvas canvas) {
-    plan.draw(canvas, strips);
-    double y = plan.height() + PLAN_FOOT;
-    for (int i = 0; i < strips.size(); i++) {
-      strip(canvas, strips.get(i), y, i + 1);
+    if (sheet == 1) {
+      plan.draw(canvas, all);
+    }
+    double y = planHeight();
+    for (int i = firstStrip; i < lastStrip; i++) {
+      strip(canvas, all.get(i), y, i + 1);
       y += stripHeight;
     }
     key(canvas, y + 1);
@@ -172,12 +207,8 @@ public final class SitePlanFigure implements Figure {
 
   private void corners(
       Canvas canvas, List<PlanPile> strip, double start, double radius, double axis) {
-    List<PlanPile> all = data.piles();
     for (PlanPile pile : strip) {
-      int i = all.indexOf(pile);
-      if (i <= 0 || i == all.size() - 1) {
-        continue;
-      }
+      int i = data.piles().indexOf(pile);
       double turn = turnAt(i);
       boolean sharper = turn >= CORNER_DEGREES && turn > turnAt(i - 1) && turn >= turnAt(i + 1);
       if (sharper) {
@@ -195,12 +226,12 @@ public final class SitePlanFigure implements Figure {
 
   /** By how much the wall turns at a pile, in degrees. */
   private double turnAt(int i) {
-    List<PlanPile> all = data.piles();
-    if (i <= 0 || i >= all.size() - 1) {
+    List<PlanPile> piles = data.piles();
+    if (i <= 0 || i >= piles.size() - 1) {
       return 0;
     }
-    double before = direction(all.get(i - 1), all.get(i));
-    double after = direction(all.get(i), all.get(i + 1));
+    double before = direction(piles.get(i - 1), piles.get(i));
+    double after = direction(piles.get(i), piles.get(i + 1));
     return Math.abs(Math.IEEEremainder(after - before, 360));
   }
 

@@ -22,7 +22,7 @@
  *   <li>{@link pilefolio.output.figure.JointOverlapFigure}: overlap left with depth.
  *   <li>{@link pilefolio.output.figure.StrengthWindowFigure}: strength with age and the window for
  *       the neighbours.
- *   <li>{@link pilefolio.output.figure.ProgrammeFigure}: bars day by day.
+ *   <li>{@link pilefolio.output.figure.ProgrammeFigure}: bars day by day; {@code sheets(data)} too.
  *   <li>{@link pilefolio.output.figure.ConcreteHeadFigure}: concrete and shoe while the casing is
  *       drawn.
  * </ul>

@@ -21,20 +21,23 @@ final class Scenes {
   private Scenes() {}
 
   static List<Figure> all() {
-    return List.of(
-        new SitePlanFigure(plan("plan-small", 10, false)),
-        new SitePlanFigure(plan("plan-large", 91, true)),
-        new SectionFigure(section("section-plain", 3, 1, false)),
-        new SectionFigure(section("section-full", 10, 2, true)),
-        new SectionFigure(section("section-none", 2, 0, true)),
-        new DepthPlotFigure(forces("forces", 3)),
-        new DepthPlotFigure(forces("forces-two", 2)),
-        new JointOverlapFigure(joint("joint", 200)),
-        new JointOverlapFigure(joint("joint-lost", 75)),
-        new StrengthWindowFigure(window()),
-        new ProgrammeFigure(programme("programme", 24, 3)),
-        new ProgrammeFigure(programme("programme-long", 75, 6)),
-        new ConcreteHeadFigure(head()));
+    List<Figure> all = new ArrayList<>();
+    all.addAll(SitePlanFigure.sheets(plan("plan-small", 10, false)));
+    all.addAll(SitePlanFigure.sheets(plan("plan-large", 91, true)));
+    all.addAll(SitePlanFigure.sheets(plan("plan-long", 240, true)));
+    all.add(new SectionFigure(section("section-plain", 3, 1, false)));
+    all.add(new SectionFigure(section("section-full", 10, 2, true)));
+    all.add(new SectionFigure(section("section-none", 2, 0, true)));
+    all.add(new DepthPlotFigure(forces("forces", 3)));
+    all.add(new DepthPlotFigure(forces("forces-two", 2)));
+    all.add(new JointOverlapFigure(joint("joint", 200)));
+    all.add(new JointOverlapFigure(joint("joint-lost", 75)));
+    all.add(new StrengthWindowFigure(window()));
+    all.addAll(ProgrammeFigure.sheets(programme("programme", 24, 3)));
+    all.addAll(ProgrammeFigure.sheets(programme("programme-long", 75, 6)));
+    all.addAll(ProgrammeFigure.sheets(programme("programme-year", 365, 12)));
+    all.add(new ConcreteHeadFigure(head()));
+    return all;
   }
 
   static SitePlanData plan(String id, int count, boolean corner) {

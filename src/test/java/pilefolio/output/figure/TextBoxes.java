@@ -22,6 +22,10 @@ final class TextBoxes implements Canvas {
     return texts.size();
   }
 
+  int countMatching(String pattern) {
+    return (int) texts.stream().filter(text -> text.matches(pattern)).count();
+  }
+
   /** Pairs of labels that cover each other. */
   List<String> overlaps() {
     List<String> found = new ArrayList<>();
