@@ -5,8 +5,10 @@ import java.util.stream.Stream;
 import pilefolio.checks.concrete.ConcreteChecks;
 import pilefolio.checks.geometry.GeometryChecks;
 import pilefolio.checks.ground.GroundChecks;
+import pilefolio.checks.pile.PileChecks;
 import pilefolio.checks.rig.RigChecks;
 import pilefolio.checks.sequence.SequenceChecks;
+import pilefolio.checks.structure.StructureChecks;
 
 /** The explicit list of all checks, in the order of the calculation package. */
 public final class Checks {
@@ -14,6 +16,8 @@ public final class Checks {
   public static final List<Check> ALL =
       Stream.of(
               GroundChecks.ALL,
+              StructureChecks.ALL,
+              PileChecks.ALL,
               GeometryChecks.ALL,
               SequenceChecks.ALL,
               ConcreteChecks.ALL,

@@ -1,0 +1,2 @@
+/** Checks of the vertical capacity of load-bearing piles in layered ground. */
+package pilefolio.checks.pile;

@@ -1,0 +1,98 @@
+package pilefolio.checks.structure;
+
+import java.util.List;
+import pilefolio.checks.CheckResult;
+import pilefolio.checks.From;
+import pilefolio.checks.Job;
+import pilefolio.standards.Section;
+import pilefolio.trace.CalcSheet;
+import pilefolio.trace.Calculation;
+
+/** Shear of the beam in a secondary; on European rules also the moment left beside it. */
+final class BeamShear extends BeamCheck {
+
+  @Override
+  public String id() {
+    return "beam-shear";
+  }
+
+  @Override
+  public String title() {
+    return "Shear of the beam";
+  }
+
+  @Override
+  public List<CalcSheet> sheets() {
+    return List.of(AiscBeam.SHEAR, AiscBeam.WEAK_SHEAR, EnBeam.SHEAR, EnBeam.WEAK_SHEAR);
+  }
+
+  @Override
+  List<CheckResult> examine(Job job, WallBeam beam) {
+    return eachCombination(
+        job,
+        beam.run(),
+        Effects::worstShear,
+        effects -> aisc(job) ? aisc(job, beam, effects) : en(job, beam, effects),
+        "the web is so slender that it buckles in shear, which is not covered");
+  }
+
+  private static Calculation aisc(Job job, WallBeam beam, Effects effects) {
+    Section s = beam.section();
+    if (!beam.strong()) {
+      return AiscBeam.WEAK_SHEAR
+          .bind()
+          .set("V", effects.shear())
+          .set("s_b", beam.spacing())
+          .set("b_f", beam.property(s.width()))
+          .set("t_f", beam.property(s.flange()))
+          .set("F_y", beam.yieldStrength())
+          .set("E", beam.elasticModulus(job.basis()))
+          .set("Ω_v", From.factor(job, "steel.shear", effects.combination()))
+          .calculate();
+    }
+    return AiscBeam.SHEAR
+        .bind()
+        .set("V", effects.shear())
+        .set("s_b", beam.spacing())
+        .set("d", beam.property(s.depth()))
+        .set("t_w", beam.property(s.web()))
+        .set("h_w", beam.property(s.webBetweenFillets()))
+        .set("F_y", beam.yieldStrength())
+        .set("E", beam.elasticModulus(job.basis()))
+        .set("Ω_{v,r}", From.factor(job, "steel.shear.rolled", effects.combination()))
+        .set("Ω_v", From.factor(job, "steel.shear", effects.combination()))
+        .calculate();
+  }
+
+  private static Calculation en(Job job, WallBeam beam, Effects effects) {
+    Section s = beam.section();
+    if (!beam.strong()) {
+      return EnBeam.WEAK_SHEAR
+          .bind()
+          .set("V", effects.shear())
+          .set("s_b", beam.spacing())
+          .set("b", beam.property(s.width()))
+          .set("t_f", beam.property(s.flange()))
+          .set("f_y", beam.yieldStrength())
+          .set("γ_M0", From.factor(job, "steel.yield", effects.combination()))
+          .calculate();
+    }
+    Calculation bending = BeamBending.calculation(job, beam, effects);
+    return EnBeam.SHEAR
+        .bind()
+        .set("V", effects.shear())
+        .set("M", effects.moment())
+        .set("s_b", beam.spacing())
+        .set("A", beam.property(s.area()))
+        .set("b", beam.property(s.width()))
+        .set("t_f", beam.property(s.flange()))
+        .set("t_w", beam.property(s.web()))
+        .set("r", beam.property(s.rootRadius()))
+        .set("h_w", beam.property(s.webBetweenFlanges()))
+        .set("M_{c,Rd}", From.line(new BeamBending(), bending, "M_{c,Rd}"))
+        .set("f_y", beam.yieldStrength())
+        .set("η", From.factor(job, "steel.shear.eta", effects.combination()))
+        .set("γ_M0", From.factor(job, "steel.yield", effects.combination()))
+        .calculate();
+  }
+}

@@ -1,0 +1,135 @@
+package pilefolio.checks.structure;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
+import pilefolio.analysis.wall.Equilibrium;
+import pilefolio.analysis.wall.NetSegment;
+import pilefolio.checks.Job;
+import pilefolio.checks.Subject;
+import pilefolio.checks.WallEffects;
+import pilefolio.checks.situation.RunDesign;
+import pilefolio.checks.situation.WallSolution;
+import pilefolio.model.WallRun;
+import pilefolio.trace.Given;
+import pilefolio.trace.Source;
+
+/**
+ * The worst effects of a wall run over its stages, in one combination.
+ *
+ * @param run the run
+ * @param combination id of the combination
+ * @param stages effects of every stage in that combination; at least one
+ */
+public record Effects(WallRun run, String combination, List<WallEffects> stages) {
+
+  private static final double KILO = 1000;
+
+  /** Copies the list. */
+  public Effects {
+    stages = List.copyOf(stages);
+    if (stages.isEmpty()) {
+      throw new IllegalArgumentException("no stage in " + combination);
+    }
+  }
+
+  /** The effects of a run in a combination; empty if the wall is not in equilibrium. */
+  public static Optional<Effects> of(Job job, WallRun run, String combination) {
+    List<WallEffects> stages =
+        RunDesign.of(job, run).solutions().stream()
+            .filter(s -> s.equilibrium().isPresent())
+            .map(Effects::effects)
+            .filter(e -> e.combination().equals(combination))
+            .toList();
+    return stages.isEmpty() ? Optional.empty() : Optional.of(new Effects(run, combination, stages));
+  }
+
+  private static WallEffects effects(WallSolution solution) {
+    Equilibrium e = solution.equilibrium().orElseThrow();
+    double pressure = 0;
+    for (NetSegment s : e.statics().pressure().segments()) {
+      if (s.topLevel() > e.excavationLevel()) {
+        pressure = Math.max(pressure, Math.max(s.topPressure(), s.bottomPressure()));
+      }
+    }
+    return new WallEffects(
+        solution.situation().run().id(),
+        solution.situation().stage().number(),
+        solution.situation().combination().id(),
+        KILO * Math.abs(e.statics().governing().moment()),
+        e.statics().governing().level(),
+        KILO * Math.abs(e.statics().greatestShear().shear()),
+        e.supportForce().isPresent()
+            ? OptionalDouble.of(KILO * e.supportForce().getAsDouble())
+            : OptionalDouble.empty(),
+        KILO * pressure,
+        new BeamBending());
+  }
+
+  /** The stage with the greatest moment. */
+  public WallEffects worstMoment() {
+    return worst(e -> Math.abs(e.moment()));
+  }
+
+  /** The stage with the greatest shear force. */
+  public WallEffects worstShear() {
+    return worst(e -> Math.abs(e.shear()));
+  }
+
+  /** The stage with the greatest pressure on the exposed wall. */
+  public WallEffects worstPressure() {
+    return worst(WallEffects::spanPressure);
+  }
+
+  /** The stage with the greatest support force; empty if no stage has a support. */
+  public Optional<WallEffects> worstSupport() {
+    return stages.stream()
+        .filter(e -> e.supportForce().isPresent())
+        .max(Comparator.comparingDouble(e -> e.supportForce().getAsDouble()));
+  }
+
+  private WallEffects worst(ToDoubleFunction<WallEffects> size) {
+    return stages.stream().max(Comparator.comparingDouble(size)).orElseThrow();
+  }
+
+  /** The greatest moment, N·m/m. */
+  public Given moment() {
+    WallEffects e = worstMoment();
+    return new Given(Math.abs(e.moment()), source(e, "M_E"));
+  }
+
+  /** The greatest shear force, N/m. */
+  public Given shear() {
+    WallEffects e = worstShear();
+    return new Given(Math.abs(e.shear()), source(e, "V_E"));
+  }
+
+  /** The greatest pressure on the exposed wall, Pa. */
+  public Given pressure() {
+    WallEffects e = worstPressure();
+    return new Given(
+        Math.max(0, e.spanPressure()), method(e, "greatest net pressure on the exposed wall"));
+  }
+
+  /** The greatest support force, N/m; nil without a support. */
+  public Given supportForce() {
+    return worstSupport()
+        .map(e -> new Given(e.supportForce().getAsDouble(), method(e, "support force")))
+        .orElse(new Given(0, new Source.Layout("no support")));
+  }
+
+  private static Source source(WallEffects effects, String what) {
+    return method(effects, what);
+  }
+
+  private static Source method(WallEffects effects, String what) {
+    return new Source.Method(what + ", stage " + effects.stage());
+  }
+
+  /** The subject of a check that a stage decides. */
+  public Subject subject(WallEffects effects) {
+    return Subject.run(run.id()).stage("stage " + effects.stage()).combination(combination);
+  }
+}
