@@ -12,7 +12,7 @@ import pilefolio.submittal.figure.SitePlanData.PlanPile;
  */
 public final class SitePlanFigure implements Figure {
   private static final double WIDTH = 168;
-  private static final double PLAN_MOST = 78;
+  private static final double PLAN_MOST = 66;
   private static final double PLAN_FOOT = 9;
   private static final double KEY = 7;
 
@@ -278,6 +278,9 @@ public final class SitePlanFigure implements Figure {
     private final double minX;
     private final double maxY;
 
+    /** Places where text stands already: centre and half sizes. */
+    private final List<double[]> taken = new ArrayList<>();
+
     PlanView(SitePlanData data, double width, double most, double greatestScale) {
       this.data = data;
       Range xs = new Range();
@@ -316,6 +319,7 @@ public final class SitePlanFigure implements Figure {
     }
 
     void draw(Canvas canvas, List<List<PlanPile>> strips) {
+      taken.clear();
       for (SitePlanData.Outline outline : data.outlines()) {
         outline(canvas, outline);
       }
@@ -333,12 +337,14 @@ public final class SitePlanFigure implements Figure {
           }
         }
       }
-      for (int i = 0; i < strips.size(); i++) {
-        end(canvas, strips.get(i), true);
-        end(canvas, strips.get(i), false);
-        if (strips.size() > 1) {
+      if (strips.size() > 1) {
+        for (int i = 0; i < strips.size(); i++) {
           middle(canvas, strips.get(i), i + 1);
         }
+      }
+      for (List<PlanPile> strip : strips) {
+        end(canvas, strip, true);
+        end(canvas, strip, false);
       }
       ScaleBar.draw(canvas, EDGE, height + 1, scale, 32, data.unit());
       data.northDegrees().ifPresent(degrees -> north(canvas, degrees));
@@ -365,6 +371,7 @@ public final class SitePlanFigure implements Figure {
         double cy = sumY / n;
         canvas.rectangle(null, Palette.WHITE, cx - length / 2 - 0.6, cy - 1.4, length + 1.2, 2.8);
         canvas.text(cx, cy, outline.label(), lettering);
+        taken.add(new double[] {cx, cy, length / 2, 1.2});
       }
     }
 
@@ -390,7 +397,23 @@ public final class SitePlanFigure implements Figure {
       String mark = Label.plain(pile.mark());
       double half = canvas.textWidth(mark, lettering) / 2;
       double push = Math.abs(nx) * half;
-      canvas.text(ax + Math.signum(nx * side) * push * 0.9, ay, mark, lettering.middle());
+      double at = ax + Math.signum(nx * side) * push * 0.9;
+      // The strips name every pile; on a crowded plan some of these names are left out.
+      if (claim(at, ay, half, 1.1)) {
+        canvas.text(at, ay, mark, lettering.middle());
+      }
+    }
+
+    /** Whether a place for text is free; takes it if so. */
+    private boolean claim(double x, double y, double halfWidth, double halfHeight) {
+      for (double[] other : taken) {
+        if (Math.abs(x - other[0]) < halfWidth + other[2] + 0.4
+            && Math.abs(y - other[1]) < halfHeight + other[3] + 0.3) {
+          return false;
+        }
+      }
+      taken.add(new double[] {x, y, halfWidth, halfHeight});
+      return true;
     }
 
     private void middle(Canvas canvas, List<PlanPile> strip, int number) {
@@ -399,9 +422,15 @@ public final class SitePlanFigure implements Figure {
       double dx = x(next.x()) - x(at.x());
       double dy = y(next.y()) - y(at.y());
       double length = Math.max(1e-9, Math.hypot(dx, dy));
-      double away = at.diameter() / 2 * scale + 3;
-      double cx = x(at.x()) - dy / length * away;
-      double cy = y(at.y()) + dx / length * away;
+      double nearest = at.diameter() / 2 * scale + 3;
+      double away = nearest;
+      double cx;
+      double cy;
+      do {
+        cx = x(at.x()) - dy / length * away;
+        cy = y(at.y()) + dx / length * away;
+        away += 1;
+      } while (!claim(cx, cy, 1.9, 1.9) && away < nearest + 25);
       canvas.circle(Pen.of(Palette.ACCENT, 0.2), Palette.WHITE, cx, cy, 1.9);
       canvas.text(
           cx,
