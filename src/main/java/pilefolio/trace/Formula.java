@@ -1,5 +1,6 @@
 package pilefolio.trace;
 
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -21,6 +22,7 @@ import pilefolio.units.Dimension;
  * @param expr the tree
  */
 public record Formula(String text, Expr expr) {
+  private static final double LAST_BITS = 1e-15;
 
   /** A formula that a sheet can evaluate many times without looking names up. */
   @FunctionalInterface
@@ -163,21 +165,61 @@ public record Formula(String text, Expr expr) {
   }
 
   /**
-   * How far the value moves, at most, if every symbol moves by a share of itself: what a difference
-   * of nearly equal numbers makes of the last bits.
+   * How far the value may wander while its symbols do: what a difference of nearly equal numbers
+   * makes of the last bits. The numbers written in the formula wander by their last bits too. A
+   * jump that only one direction meets, such as that of a whole number, does not count.
    *
    * @param value coherent SI value of each symbol
-   * @param share the share, such as 1e-10
+   * @param move how far each symbol may wander
    */
-  public double wander(ToDoubleFunction<String> value, double share) {
-    double here = evaluate(value);
+  public double wander(ToDoubleFunction<String> value, ToDoubleFunction<String> move) {
+    Map<String, Double> numbers = new LinkedHashMap<>();
+    Expr named = numbersAsSymbols(expr, numbers);
+    ToDoubleFunction<String> all =
+        name -> numbers.containsKey(name) ? numbers.get(name) : value.applyAsDouble(name);
+    double here = evaluate(named, all);
     double sum = 0;
-    for (String moved : symbols()) {
-      double there =
-          evaluate(name -> value.applyAsDouble(name) * (name.equals(moved) ? 1 + share : 1));
-      sum += Double.isFinite(there) ? Math.abs(there - here) : 0;
+    Set<String> names = new LinkedHashSet<>();
+    collect(named, names);
+    for (String name : names) {
+      double by =
+          numbers.containsKey(name) ? LAST_BITS * numbers.get(name) : move.applyAsDouble(name);
+      double up = Math.abs(evaluate(named, moved(all, name, by)) - here);
+      double down = Math.abs(evaluate(named, moved(all, name, -by)) - here);
+      double least = Double.isNaN(up) ? down : Double.isNaN(down) ? up : Math.min(up, down);
+      sum += Double.isFinite(least) ? least : 0;
     }
     return sum;
+  }
+
+  private static ToDoubleFunction<String> moved(
+      ToDoubleFunction<String> value, String moved, double by) {
+    return name -> value.applyAsDouble(name) + (name.equals(moved) ? by : 0);
+  }
+
+  /** The tree with a name, that no symbol can have, for each number. */
+  private static Expr numbersAsSymbols(Expr expr, Map<String, Double> numbers) {
+    if (expr instanceof Num num) {
+      String name = "#" + numbers.size();
+      numbers.put(name, num.unit().toSi(num.value()));
+      return new Sym(name);
+    }
+    if (expr instanceof Neg neg) {
+      return new Neg(numbersAsSymbols(neg.inner(), numbers));
+    }
+    if (expr instanceof Bin bin) {
+      Expr left = numbersAsSymbols(bin.left(), numbers);
+      return new Bin(bin.op(), left, numbersAsSymbols(bin.right(), numbers));
+    }
+    if (expr instanceof Pow pow) {
+      Expr base = numbersAsSymbols(pow.base(), numbers);
+      return new Pow(base, numbersAsSymbols(pow.exponent(), numbers));
+    }
+    if (expr instanceof Call call) {
+      return new Call(
+          call.fn(), call.args().stream().map(arg -> numbersAsSymbols(arg, numbers)).toList());
+    }
+    return expr;
   }
 
   /** True if the formula is one symbol or one number. */

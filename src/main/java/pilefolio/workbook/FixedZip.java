@@ -9,12 +9,17 @@ import java.util.zip.ZipInputStream;
 import java.util.zip.ZipOutputStream;
 
 /** Packs a zip archive again with one fixed time, so that the same parts give the same bytes. */
-final class FixedZip {
+public final class FixedZip {
   private static final LocalDateTime TIME = LocalDateTime.of(1980, 1, 1, 0, 0);
 
   private FixedZip() {}
 
-  static byte[] repacked(byte[] archive) throws IOException {
+  /**
+   * The same archive with fixed times.
+   *
+   * @throws IOException if the bytes are not a zip archive
+   */
+  public static byte[] repacked(byte[] archive) throws IOException {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream(archive.length);
     try (ZipInputStream in = new ZipInputStream(new ByteArrayInputStream(archive));
         ZipOutputStream out = new ZipOutputStream(bytes)) {

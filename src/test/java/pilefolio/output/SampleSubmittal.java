@@ -178,7 +178,7 @@ public final class SampleSubmittal {
   public static List<Answer> handMade() {
     Check question = new HandMade("made-question", false);
     Check values = new HandMade("made-values", true);
-    Calculation soft = everything(42e3, 0.6);
+    Calculation soft = everything(42e3, 0.8);
     Calculation stiff = everything(180e3, 0.9);
     return List.of(
         new Answer(

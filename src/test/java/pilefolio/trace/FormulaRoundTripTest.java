@@ -29,10 +29,14 @@ import pilefolio.units.Units;
 class FormulaRoundTripTest {
   private static final int COUNT = 3000;
 
+  static {
+    pilefolio.workbook.QuietLog.set();
+  }
+
   private record Sample(Formula formula, Unit unit, Map<String, Double> si, double value) {
     /** What rounding the conversion factors to ten digits may do to the value. */
     double slack() {
-      return 1e-9 * Math.abs(value) + formula.wander(si::get, 1e-9);
+      return 1e-9 * Math.abs(value) + formula.wander(si::get, name -> 1e-9 * si.get(name));
     }
   }
 
@@ -50,7 +54,7 @@ class FormulaRoundTripTest {
       if (shown == 0
           || (shown > 1e-4
               && shown < 1e6
-              && formula.wander(si::get, 1e-9) < 1e-6 * Math.abs(value))) {
+              && formula.wander(si::get, name -> 1e-9 * si.get(name)) < 1e-6 * Math.abs(value))) {
         samples.add(new Sample(formula, unit, si, value));
       }
     }
