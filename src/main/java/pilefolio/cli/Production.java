@@ -39,32 +39,50 @@ final class Production {
     this.templates = templates;
   }
 
+  /**
+   * A workbook that was read and, unless its findings forbid it, checked.
+   *
+   * @param findings findings of its cells
+   * @param bytes the workbook as read
+   * @param submittal the content of its package, or null
+   */
+  record Checked(List<Finding> findings, byte[] bytes, Submittal submittal) {}
+
   Outcome of(Path workbook) throws IOException {
-    ReadResult read = WorkbookReader.read(workbook, StandardNames.all());
-    List<Finding> findings = new ArrayList<>(read.findings());
-    if (read.submission().isEmpty()) {
-      return refused(workbook, findings);
+    Checked checked = check(workbook);
+    if (checked.submittal() == null) {
+      return refused(workbook, checked.findings());
     }
-    Submission submission = read.submission().get();
-    DesignBasis.Changed changed = basis(submission);
-    findings.addAll(refusals(submission, changed));
-    if (!changed.refused().isEmpty()) {
-      return refused(workbook, findings);
-    }
-    byte[] bytes = Files.readAllBytes(workbook);
-    Engine engine =
-        new Engine(Version.number(), workbook.getFileName().toString(), Hash.sha256(bytes));
-    Job job = ToeSizing.sized(new Job(submission, changed.basis()));
-    Submittal submittal = Submittal.of(job, inputs(read.inputs()), engine);
-    Map<String, byte[]> files = PackageFiles.of(submittal, bytes, templates);
+    Submittal submittal = checked.submittal();
+    Map<String, byte[]> files = PackageFiles.of(submittal, checked.bytes(), templates);
     Path folder = put(Workbooks.name(workbook), files);
     return new Outcome(
         workbook,
         submittal.allSatisfied() ? ExitCode.SATISFIED : ExitCode.OPEN,
         headline(submittal),
         folder,
-        findings,
+        checked.findings(),
         Governing.of(submittal));
+  }
+
+  /** Reads and checks a workbook without writing anything. */
+  static Checked check(Path workbook) throws IOException {
+    byte[] bytes = Files.readAllBytes(workbook);
+    ReadResult read = WorkbookReader.read(bytes, StandardNames.all());
+    List<Finding> findings = new ArrayList<>(read.findings());
+    if (read.submission().isEmpty()) {
+      return new Checked(findings, bytes, null);
+    }
+    Submission submission = read.submission().get();
+    DesignBasis.Changed changed = basis(submission);
+    findings.addAll(refusals(submission, changed));
+    if (!changed.refused().isEmpty()) {
+      return new Checked(findings, bytes, null);
+    }
+    Engine engine =
+        new Engine(Version.number(), workbook.getFileName().toString(), Hash.sha256(bytes));
+    Job job = ToeSizing.sized(new Job(submission, changed.basis()));
+    return new Checked(findings, bytes, Submittal.of(job, inputs(read.inputs()), engine));
   }
 
   private static Outcome refused(Path workbook, List<Finding> findings) {

@@ -211,7 +211,7 @@ final class Substitution {
       return shown;
     }
     boolean divide = ratio < 1 && isPlain(ratio);
-    String text = NumberText.significant(divide ? 1 / ratio : ratio, 10);
+    String text = NumberText.factor(divide ? 1 / ratio : ratio);
     return new Two(divide ? Op.DIV : Op.MUL, shown, new Leaf(text, "", NumberText.parse(text), ""));
   }
 }

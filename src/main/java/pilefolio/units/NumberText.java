@@ -56,6 +56,13 @@ public final class NumberText {
     return Math.max(0, digits - whole);
   }
 
+  /** A converting factor: as many decimals as ten significant digits need. */
+  public static String factor(double value) {
+    BigDecimal cut = exact(value).round(new MathContext(10, RoundingMode.HALF_UP));
+    BigDecimal trimmed = cut.stripTrailingZeros();
+    return text(trimmed.scale() < 0 ? trimmed.setScale(0) : trimmed);
+  }
+
   /** The usual four significant digits. */
   public static String usual(double value) {
     return significant(value, USUAL_DIGITS);

@@ -1,5 +1,6 @@
 package pilefolio.trace;
 
+import java.lang.reflect.Field;
 import java.util.Comparator;
 import java.util.List;
 import java.util.TreeSet;
@@ -11,7 +12,7 @@ import pilefolio.units.Units;
  * Works out a printed line as a person does with a pocket calculator set to degrees: looks at the
  * numbers only and passes over the units. Shares no code with the printer.
  */
-final class PaperReader {
+public final class PaperReader {
   private static final List<String> UNITS = units();
 
   private final String text;
@@ -22,7 +23,7 @@ final class PaperReader {
   }
 
   /** The number that a printed expression gives. */
-  static double value(String printed) {
+  public static double value(String printed) {
     PaperReader reader = new PaperReader(printed);
     double value = reader.sum();
     reader.skip();
@@ -32,18 +33,34 @@ final class PaperReader {
     return value;
   }
 
+  /** Every unit that the program declares, in both systems, and a few of formulas' constants. */
   private static List<String> units() {
     TreeSet<String> known = new TreeSet<>();
-    for (Unit unit : RandomFormulas.SYMBOLS.values()) {
-      for (DisplaySystem system : DisplaySystem.values()) {
-        known.add(system.of(unit).symbol());
+    for (Field field : Units.class.getFields()) {
+      if (field.getType() == Unit.class) {
+        for (DisplaySystem system : DisplaySystem.values()) {
+          known.add(system.of(unit(field)).symbol());
+        }
       }
     }
-    known.addAll(
-        List.of("m", "mm", "ft", "in", "m²", "mm²", "in²", "kN", "N", "kip", "kPa", "MPa", "psi"));
-    known.addAll(List.of("ksf", "kN/m³", "pcf", "°", "%"));
+    for (String text :
+        List.of(
+            "m", "mm", "ft", "in", "m²", "mm²", "in²", "kN", "N", "kip", "kPa", "MPa", "psi", "ksf",
+            "kN/m³", "pcf", "°", "%", "kPa/m", "m³/m", "ft³/ft", "psf/ft", "m/s", "ft/s", "mm/min",
+            "in/min", "1/d", "kg/m³", "kJ", "J", "kN·m²", "kip·ft²", "tsf", "K", "kg/m", "m/s²",
+            "N/kg", "rev", "yd³", "d", "kN/kg")) {
+      known.add(text);
+    }
     known.remove(Units.ONE.symbol());
     return known.stream().sorted(Comparator.comparing(String::length).reversed()).toList();
+  }
+
+  private static Unit unit(Field field) {
+    try {
+      return (Unit) field.get(null);
+    } catch (IllegalAccessException e) {
+      throw new AssertionError(e);
+    }
   }
 
   private double sum() {
@@ -135,7 +152,12 @@ final class PaperReader {
       at++;
     }
     for (String unit : UNITS) {
-      if (text.startsWith(unit, at) && (unit.equals("°") || at > mark)) {
+      int end = at + unit.length();
+      // "511.4 m/sin(…)" is metres over a sine, not metres a second.
+      boolean whole =
+          end >= text.length()
+              || (!Character.isLetterOrDigit(text.charAt(end)) && text.charAt(end) != '(');
+      if (whole && text.startsWith(unit, at) && (unit.equals("°") || at > mark)) {
         at += unit.length();
         return;
       }
