@@ -136,10 +136,14 @@ public record NumberColumn(
 
   /** The example in a unit. */
   String example(Unit in) {
-    if (example.isEmpty() || in.symbol().equals(unit.symbol())) {
-      return example;
+    if (example.isEmpty() && fallback.isEmpty()) {
+      return "";
     }
-    double si = unit.toSi(Double.parseDouble(example));
+    double number = example.isEmpty() ? fallback.getAsDouble() : Double.parseDouble(example);
+    if (in.symbol().equals(unit.symbol())) {
+      return example.isEmpty() ? NumberText.significant(number, 6) : example;
+    }
+    double si = unit.toSi(number);
     return NumberText.significant(in.fromSi(si), 3).replace('−', '-');
   }
 
@@ -226,8 +230,7 @@ public record NumberColumn(
   private Optional<Value> checked(double entered, Place place) {
     Unit in = place.unit();
     double si = in.toSi(entered);
-    String symbol = in.symbol().isEmpty() || in.symbol().equals("1") ? "" : " " + in.symbol();
-    String found = name + " " + plain(entered) + symbol;
+    String found = name + " " + plain(entered) + Range.spaced(in);
     if (!Double.isFinite(si)) {
       place.report(FindingKind.NOT_A_NUMBER, name + " is not a finite number", expected(in));
       return Optional.empty();
@@ -271,6 +274,6 @@ public record NumberColumn(
       return "";
     }
     String number = NumberText.significant(fallback.getAsDouble(), 6);
-    return unit.symbol().isEmpty() ? number : number + " " + unit.symbol();
+    return number + Range.spaced(unit);
   }
 }

@@ -35,7 +35,7 @@ public record Range(double low, double high) {
 
   /** In words and in a unit, such as {@code 8 to 28 kN/m³}. */
   public String text(Unit unit) {
-    String symbol = unit.symbol().isEmpty() || unit.symbol().equals("1") ? "" : " " + unit.symbol();
+    String symbol = spaced(unit);
     if (Double.isInfinite(high)) {
       return number(low, unit) + symbol + " or more";
     }
@@ -43,6 +43,15 @@ public record Range(double low, double high) {
       return number(high, unit) + symbol + " or less";
     }
     return number(low, unit) + " to " + number(high, unit) + symbol;
+  }
+
+  /** The unit as it follows a number: the degree sign without a space, a plain number nothing. */
+  static String spaced(Unit unit) {
+    return switch (unit.symbol()) {
+      case "", "1" -> "";
+      case "°" -> "°";
+      default -> " " + unit.symbol();
+    };
   }
 
   private static String number(double si, Unit unit) {

@@ -2,6 +2,7 @@ package pilefolio.workbook;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import pilefolio.units.NumberText;
 import pilefolio.units.Unit;
 import pilefolio.units.Units;
@@ -52,6 +53,8 @@ final class UnitHint {
           Units.of("%"),
           Units.of("°"));
 
+  private static final Set<String> STRENGTH = Set.of("MPa", "psi", "ksi", "N/mm²");
+
   private UnitHint() {}
 
   /** A question such as {@code was it entered in pcf?}, if one unit makes sense of the number. */
@@ -62,6 +65,7 @@ final class UnitHint {
     return COMMON.stream()
         .filter(other -> other.fits(unit) && !other.symbol().equals(unit.symbol()))
         .filter(other -> other.factor() != unit.factor() || other.offset() != unit.offset())
+        .filter(other -> isOfTheTrade(unit, other))
         .filter(other -> sensible.contains(other.toSi(entered)))
         .findFirst()
         .map(
@@ -70,7 +74,12 @@ final class UnitHint {
                     + name(other)
                     + "? then it is "
                     + NumberText.significant(unit.fromSi(other.toSi(entered)), 3)
-                    + (unit.symbol().isEmpty() ? "" : " " + unit.symbol()));
+                    + Range.spaced(unit));
+  }
+
+  /** Strengths of concrete and steel are not given in units of earth pressure. */
+  private static boolean isOfTheTrade(Unit unit, Unit other) {
+    return !STRENGTH.contains(unit.symbol()) || STRENGTH.contains(other.symbol());
   }
 
   private static String name(Unit unit) {

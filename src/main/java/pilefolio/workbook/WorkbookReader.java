@@ -59,6 +59,11 @@ public final class WorkbookReader {
     return reader.result(new FileGate(reader.findings::add).open(file));
   }
 
+  /** Reads a workbook that is open already, and closes it. */
+  static ReadResult read(XSSFWorkbook workbook, KnownNames names) throws IOException {
+    return new WorkbookReader(names).result(Optional.of(workbook));
+  }
+
   private ReadResult result(Optional<XSSFWorkbook> opened) throws IOException {
     if (opened.isEmpty()) {
       return new ReadResult(Optional.empty(), sorted(), List.of());
