@@ -71,6 +71,21 @@ public final class FactWriter {
     return withUnit(text.level(metres), system.of(Units.M));
   }
 
+  /** The number of {@link #text} alone. */
+  public String number(double si, Unit declared) {
+    return text.number(si, declared);
+  }
+
+  /** The number of {@link #levelText} alone; serves coordinates as well. */
+  public String levelNumber(double metres) {
+    return text.level(metres);
+  }
+
+  /** The unit in which values declared in a unit are printed. */
+  public String unit(Unit declared) {
+    return text.unit(declared);
+  }
+
   /** A text of the workbook. */
   public Fact words(String text, CellRef at) {
     return new Fact(text, at.address());

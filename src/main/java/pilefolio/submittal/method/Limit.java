@@ -1,25 +1,22 @@
 package pilefolio.submittal.method;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import pilefolio.submittal.Answer;
-import pilefolio.trace.Calculation;
-import pilefolio.trace.Calculation.RequireEntry;
-import pilefolio.trace.Condition.Sign;
-import pilefolio.trace.Printed;
-import pilefolio.trace.Printed.PrintedRequire;
-import pilefolio.trace.Printer;
-import pilefolio.trace.Verdict.Result;
+import pilefolio.submittal.KeyFigure;
+import pilefolio.submittal.Submittal;
 
 /**
- * One requirement that the works must keep: what is needed, what there is, and the result.
+ * The governing requirement of a check that the works must keep: what is needed, what there is, and
+ * the result.
  *
  * @param family family of the check, in capitals, as {@code RIG}
  * @param check id of the check
  * @param title title of the check
- * @param run id of the wall run, or empty for the whole job
  * @param subject what it is about, in words
- * @param meaning what is required, in words
+ * @param meaning what is required, in words; empty if the check was not made
  * @param needed the demand with its unit, or empty if the check was not made
  * @param available the capacity or limit with its unit, or empty if the check was not made
  * @param utilisation demand over capacity, or empty
@@ -32,7 +29,6 @@ public record Limit(
     String family,
     String check,
     String title,
-    String run,
     String subject,
     String meaning,
     String needed,
@@ -43,67 +39,49 @@ public record Limit(
     String reason,
     String source) {
 
-  /** Every requirement of an answer; one row with the reason if the check was not made. */
-  static List<Limit> of(Answer answer, Printer printer) {
-    if (answer.verdict().result() == Result.NOT_CHECKED) {
-      return List.of(notMade(answer));
-    }
-    List<Limit> rows = new ArrayList<>();
-    for (Printed printed : answer.printed(printer)) {
-      Calculation calculation = printed.calculation();
-      for (int i = 0; i < printed.entries().size(); i++) {
-        if (printed.entries().get(i) instanceof PrintedRequire require
-            && calculation.entries().get(i) instanceof RequireEntry entry) {
-          rows.add(made(answer, require, entry));
-        }
+  /** One row for each check and wall run, the worst answer; equal rows are told together. */
+  static List<Limit> all(Submittal submittal) {
+    record Key(String check, String run) {}
+    Map<Key, Answer> worst = new LinkedHashMap<>();
+    for (Answer answer : submittal.answers()) {
+      if (!answer.derivation()) {
+        worst.putIfAbsent(new Key(answer.checkId(), answer.result().subject().run()), answer);
       }
     }
+    Map<Limit, List<String>> subjects = new LinkedHashMap<>();
+    for (Answer answer : worst.values()) {
+      subjects
+          .computeIfAbsent(of(answer, submittal), row -> new ArrayList<>())
+          .add(answer.result().subject().label());
+    }
+    List<Limit> rows = new ArrayList<>();
+    subjects.forEach((row, about) -> rows.add(row.about(String.join("; ", about))));
     return rows;
   }
 
-  private static Limit made(Answer answer, PrintedRequire require, RequireEntry entry) {
-    String left = FactWriter.withUnit(require.leftNumber(), require.unit());
-    String right = FactWriter.withUnit(require.rightNumber(), require.unit());
-    Sign sign = entry.element().condition().parts().get(0).sign();
-    boolean leftIsDemand = sign == Sign.AT_MOST || sign == Sign.LESS;
-    return row(
-        answer,
-        require.meaning(),
-        leftIsDemand ? left : right,
-        leftIsDemand ? right : left,
-        require.utilisation(),
-        (require.satisfied() ? Result.SATISFIED : Result.NOT_SATISFIED).words(),
-        require.satisfied(),
-        "");
-  }
-
-  private static Limit notMade(Answer answer) {
-    return row(
-        answer,
-        answer.title(),
-        "",
-        "",
-        "",
-        Result.NOT_CHECKED.words(),
-        false,
-        answer.verdict().reason());
-  }
-
-  private static Limit row(
-      Answer answer,
-      String meaning,
-      String needed,
-      String available,
-      String utilisation,
-      String result,
-      boolean satisfied,
-      String reason) {
+  private static Limit of(Answer answer, Submittal submittal) {
+    KeyFigure key = KeyFigure.of(answer, submittal.printer());
     return new Limit(
         answer.result().check().family().name(),
         answer.checkId(),
         answer.title(),
-        answer.result().subject().run(),
-        answer.result().subject().label(),
+        "",
+        key.meaning(),
+        key.demand(),
+        key.capacity(),
+        answer.utilisation(),
+        answer.words(),
+        answer.verdict().satisfied(),
+        answer.verdict().reason(),
+        FactWriter.source(answer));
+  }
+
+  private Limit about(String subjects) {
+    return new Limit(
+        family,
+        check,
+        title,
+        subjects,
         meaning,
         needed,
         available,
@@ -111,6 +89,6 @@ public record Limit(
         result,
         satisfied,
         reason,
-        FactWriter.source(answer));
+        source);
   }
 }

@@ -5,6 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import pilefolio.analysis.sequence.Programme;
+import pilefolio.analysis.sequence.SequenceOutcome;
 import pilefolio.model.DocumentStatus;
 import pilefolio.model.Methods;
 import pilefolio.model.Project;
@@ -13,6 +15,8 @@ import pilefolio.submittal.Answer;
 import pilefolio.submittal.Engine;
 import pilefolio.submittal.Submittal;
 import pilefolio.submittal.calculations.Control;
+import pilefolio.submittal.schedule.PileSchedule;
+import pilefolio.submittal.schedule.QuantityLine;
 import pilefolio.units.Units;
 
 /**
@@ -33,16 +37,21 @@ import pilefolio.units.Units;
  * @param neighbours what stands beside the works
  * @param people named roles
  * @param programme the programme, or an empty list if it was not worked out
+ * @param piles the pile schedule in the order in which piles are made
+ * @param pileUnits units of its columns
+ * @param quantities quantities by wall run and kind of pile
  * @param rigs rigs in use
  * @param tools augers and casings in use
  * @param crews crews
  * @param mixes mixes in use
  * @param beams beams in piles
  * @param supply concrete supply
- * @param limits every requirement of the calculations, in their order
+ * @param limits the governing requirement of each check in each wall run, in the order of the
+ *     calculations
  * @param monitoring measurements
  * @param methods facts of the method choices
- * @param practice rules of the trade by name
+ * @param practice rules of the trade by name; their source is a mark
+ * @param marks what the marks stand for: mark and reference
  * @param emergency facts {@code contact} and {@code hospital}
  * @param engine what made the document
  */
@@ -62,6 +71,9 @@ public record MethodStatement(
     List<Item> neighbours,
     List<Item> people,
     List<ProgrammeSummary> programme,
+    List<List<String>> piles,
+    List<String> pileUnits,
+    List<Item> quantities,
     List<Item> rigs,
     List<Item> tools,
     List<Item> crews,
@@ -72,18 +84,29 @@ public record MethodStatement(
     List<Item> monitoring,
     Item methods,
     Map<String, Fact> practice,
+    List<List<String>> marks,
     Map<String, Fact> emergency,
     Engine engine) {
 
+  /** Id of the check that prints the programme. */
+  static final String PROGRAMME = "programme";
+
   /** Prepares the content from the answers. */
   public static MethodStatement of(Submittal submittal) {
-    return of(submittal, programme(submittal));
+    return of(submittal, Optional.empty());
   }
 
-  static MethodStatement of(Submittal submittal, Optional<ProgrammeSummary> programme) {
+  /**
+   * Prepares the content.
+   *
+   * @param outcome the programme or why there is none; empty if it was not worked out
+   */
+  static MethodStatement of(Submittal submittal, Optional<SequenceOutcome> outcome) {
     Submission s = submittal.job().submission();
     FactWriter writer = new FactWriter(submittal);
     List<RunWork> runs = RunWork.all(submittal, writer);
+    Optional<Programme> programme =
+        outcome.filter(Programme.class::isInstance).map(Programme.class::cast);
     return new MethodStatement(
         Control.of(s),
         s.project().status() == DocumentStatus.DRAFT,
@@ -101,26 +124,30 @@ public record MethodStatement(
         Ground.all(s, writer),
         Surroundings.neighbours(s, writer),
         Surroundings.people(s, writer),
-        programme.stream().toList(),
+        outcome.stream().map(o -> summary(o, submittal, writer)).toList(),
+        ScheduleItems.piles(PileSchedule.of(submittal, programme), writer),
+        ScheduleItems.units(writer),
+        ScheduleItems.quantities(QuantityLine.all(submittal), writer),
         PlantItems.rigs(s, writer),
         PlantItems.tools(s, writer),
         PlantItems.crews(s, writer),
         MaterialItems.mixes(s, writer),
         MaterialItems.beams(s, writer),
         MaterialItems.supply(s.supply(), writer),
-        submittal.answers().stream()
-            .filter(a -> !a.derivation())
-            .flatMap(a -> Limit.of(a, writer.printer()).stream())
-            .toList(),
+        Limit.all(submittal),
         Surroundings.monitoring(s, writer),
         methods(s.methods(), writer),
         Practice.facts(submittal.system()),
+        Practice.marks(),
         emergency(s.project()),
         submittal.engine());
   }
 
-  private static Optional<ProgrammeSummary> programme(Submittal submittal) {
-    return Optional.empty();
+  private static ProgrammeSummary summary(
+      SequenceOutcome outcome, Submittal submittal, FactWriter writer) {
+    String source =
+        submittal.governing(PROGRAMME).map(FactWriter::source).orElse("programme of this run");
+    return ProgrammeSummary.of(outcome, source, submittal.job().submission().calendar(), writer);
   }
 
   private static List<List<String>> calculations(Submittal submittal) {

@@ -1,14 +1,17 @@
 package pilefolio.submittal.method;
 
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import pilefolio.trace.Reference;
 import pilefolio.units.DisplaySystem;
 
 /**
  * Rules of the trade that a method statement states and no check works out. Each is given in SI and
- * in rounded US units, as the trade writes it there, with how it is known.
+ * in rounded US units, as the trade writes it there. The source of its fact is a mark, explained in
+ * {@link #marks}.
  */
 enum Practice {
   /** Clear gap of the guide wall over the diameter. */
@@ -124,17 +127,20 @@ enum Practice {
 
   /** How a rule is known. */
   private enum Known {
-    PRACTICE(Reference.PRACTICE),
+    PRACTICE("P", Reference.PRACTICE),
     ICE(
+        "G",
         Reference.read(
             "ICE Specification for Piling and Embedded Retaining Walls, 1st ed. (1996)", "15.8")),
-    UFGS(Reference.read("UFGS 02465", "3.2.3")),
-    OSHA_651(Reference.quoted("29 CFR 1926.651", "")),
-    OSHA_1408(Reference.quoted("29 CFR 1926.1408", "Table A"));
+    UFGS("U", Reference.read("UFGS 02465", "3.2.3")),
+    OSHA_651("E", Reference.quoted("29 CFR 1926.651", "")),
+    OSHA_1408("L", Reference.quoted("29 CFR 1926.1408", "Table A"));
 
+    private final String mark;
     private final Reference reference;
 
-    Known(Reference reference) {
+    Known(String mark, Reference reference) {
+      this.mark = mark;
       this.reference = reference;
     }
   }
@@ -145,8 +151,13 @@ enum Practice {
     for (Practice rule : values()) {
       facts.put(
           rule.name().toLowerCase(java.util.Locale.ROOT),
-          new Fact(system == DisplaySystem.SI ? rule.si : rule.us, rule.known.reference.text()));
+          new Fact(system == DisplaySystem.SI ? rule.si : rule.us, rule.known.mark));
     }
     return Collections.unmodifiableMap(facts);
+  }
+
+  /** What the marks of the rules stand for: mark and reference. */
+  static List<List<String>> marks() {
+    return Arrays.stream(Known.values()).map(k -> List.of(k.mark, k.reference.text())).toList();
   }
 }
