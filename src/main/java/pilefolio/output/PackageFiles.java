@@ -20,8 +20,10 @@ import pilefolio.output.pdf.PdfRenderer;
 import pilefolio.output.pdf.RenderedPdf;
 import pilefolio.output.pdf.TemplateSource;
 import pilefolio.output.pdf.Templates;
+import pilefolio.output.xlsx.CheckerWorkbook;
 import pilefolio.submittal.Submittal;
 import pilefolio.submittal.calculations.CalculationContent;
+import pilefolio.submittal.method.MethodStatement;
 import pilefolio.units.DisplaySystem;
 
 /** The files of one package, by name. */
@@ -54,6 +56,8 @@ public final class PackageFiles {
     Map<String, byte[]> made = new LinkedHashMap<>();
     RenderedPdf calculations = files.calculations();
     made.put("calculations.pdf", calculations.content());
+    made.put("method-statement.pdf", files.methodStatement().content());
+    made.put("checker.xlsx", CheckerWorkbook.write(submittal));
     made.put("record.json", files.record(calculations.pages()));
     return made;
   }
@@ -80,6 +84,12 @@ public final class PackageFiles {
                             record(pages),
                             "Every input, line and verdict of this package",
                             Relationship.DATA))));
+  }
+
+  private RenderedPdf methodStatement() {
+    String xhtml =
+        templates.fill("method-statement.ftlx", Map.of("content", MethodStatement.of(submittal)));
+    return renderer.render(order(xhtml, "Method statement").figures(List.<Figure>of()));
   }
 
   private PdfOrder order(String xhtml, String kind) {
