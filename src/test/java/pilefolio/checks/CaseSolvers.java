@@ -1,10 +1,24 @@
 package pilefolio.checks;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import java.time.DayOfWeek;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Function;
+import pilefolio.analysis.sequence.Crew;
+import pilefolio.analysis.sequence.FreshPileRule;
+import pilefolio.analysis.sequence.SequenceJob;
+import pilefolio.analysis.sequence.SequenceRules;
+import pilefolio.analysis.sequence.SiteCalendar;
+import pilefolio.analysis.sequence.StrengthWindow;
+import pilefolio.analysis.sequence.WallPile;
 import pilefolio.checks.geometry.JointOpenings;
+import pilefolio.checks.sequence.ProgrammeFound;
 import pilefolio.trace.Calculation;
 import pilefolio.trace.Given;
 import pilefolio.trace.Source;
@@ -19,6 +33,7 @@ final class CaseSolvers {
 
   static {
     BY_CHECK.put("joint-opening", CaseSolvers::jointOpening);
+    BY_CHECK.put("programme", CaseSolvers::programme);
   }
 
   private CaseSolvers() {}
@@ -35,6 +50,43 @@ final class CaseSolvers {
             given(p, "z"),
             given(p, "N"),
             given(p, "P_lim")));
+  }
+
+  /** A straight wall worked on every day, so many piles a day. */
+  private static Calculation programme(JsonNode p) {
+    double spacing = CaseFile.si(p.path("spacing").asText());
+    double diameter = CaseFile.si(p.path("diameter").asText());
+    int primaries = p.path("primaries").asInt();
+    double day = 86400;
+    StrengthWindow window =
+        new StrengthWindow(
+            CaseFile.si(p.path("from").asText()) / day, CaseFile.si(p.path("to").asText()) / day);
+    List<WallPile> piles = new ArrayList<>();
+    for (int i = 0; i < 2 * primaries - 1; i++) {
+      piles.add(
+          i % 2 == 0
+              ? WallPile.primary("P" + i, "A", spacing * i, 0, diameter, 1, 5, window)
+              : WallPile.secondary(
+                  "S" + i,
+                  "A",
+                  spacing * i,
+                  0,
+                  diameter,
+                  1,
+                  5,
+                  List.of("P" + (i - 1), "P" + (i + 1))));
+    }
+    return ProgrammeFound.solve(
+        new SequenceJob(
+            piles,
+            List.of(new Crew("rig", p.path("perDay").asInt(), Set.of())),
+            new SiteCalendar(LocalDate.of(2027, 3, 1), EnumSet.allOf(DayOfWeek.class), Set.of()),
+            new SequenceRules(
+                new FreshPileRule(p.path("k").asDouble(), 0, 24),
+                10,
+                0,
+                Double.POSITIVE_INFINITY,
+                p.path("days").asInt() - 1)));
   }
 
   private static Given given(JsonNode problem, String name) {

@@ -79,7 +79,7 @@ final class DayBoard {
         lastAge[i] = (int) Math.floor(Math.min(window.to() - spread, 10_000) + 1e-9);
       }
     }
-    waiting = job.rules().fresh().waitingDays(job.rules().shiftHours());
+    waiting = job.rules().fresh().waitingDays();
     near = new int[size][];
     nearIsFresh = new boolean[size][];
     selfIsFresh = new boolean[size][];

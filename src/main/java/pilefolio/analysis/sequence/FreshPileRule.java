@@ -38,14 +38,13 @@ public record FreshPileRule(double diameters, double leastDistance, double hours
   }
 
   /**
-   * Whole days that must lie between the days of two close piles. Times of day within a shift are
-   * not known to the day plan, so the hours of a shift may be added for safety.
+   * Whole days that must lie between the days of two close piles. The rule is counted in days: a
+   * pile made the day before counts as 24 hours old, whatever the hour.
    *
-   * @param shiftHours length over which times within a day may vary, h; zero counts plain days
    * @return the days; zero if there is nothing to wait for
    */
-  public int waitingDays(double shiftHours) {
-    return hours == 0 ? 0 : (int) Math.ceil((hours + shiftHours) / 24 - 1e-9);
+  public int waitingDays() {
+    return (int) Math.ceil(hours / 24 - 1e-9);
   }
 
   /**

@@ -74,7 +74,7 @@ public final class ProgrammeAudit {
           continue;
         }
         double apart = Math.hypot(fresh.x() - pile.x(), fresh.y() - pile.y());
-        double hours = 24.0 * (entry.day() - other.day()) - rules.shiftHours();
+        double hours = 24.0 * (entry.day() - other.day());
         if (apart < rules.fresh().distance(fresh.diameter()) - 1e-6
             && rules.fresh().hours() > 0
             && (entry.day() == other.day() || hours < rules.fresh().hours() - 1e-6)) {

@@ -5,8 +5,8 @@ package pilefolio.analysis.sequence;
  *
  * @param fresh distance and time to fresh piles
  * @param flankAgeDifference greatest difference in age of the two primaries of a secondary, days
- * @param shiftHours length over which times within a day may vary, h; taken off every age so that
- *     the day plan holds whatever the hour; zero counts plain days
+ * @param shiftHours length over which times within a day may vary, h; taken off both ends of every
+ *     strength window so that it holds whatever the hour; zero counts plain days
  * @param dailyConcrete concrete that can be had in one day, m³; infinite if not limited
  * @param latestDay last day on which a pile may be made, days after the start; {@link #OPEN_END} if
  *     there is none

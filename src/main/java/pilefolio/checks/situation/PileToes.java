@@ -37,11 +37,7 @@ public final class PileToes {
 
   private static Sized sized(Job job, WallRun run, PileKind kind) {
     if (kind == PileKind.SECONDARY) {
-      var level = RunDesign.of(job.submission(), job.basis(), run).toe();
-      return new Sized(
-          level.isPresent()
-              ? Optional.of(From.layout(level.getAsDouble(), "sized for equilibrium of the wall"))
-              : Optional.empty());
+      return new Sized(Optional.empty());
     }
     return new Sized(
         lowestStage(job, run)

@@ -100,8 +100,8 @@ class StrengthWindowTest {
     assertEquals(2, new FreshPileRule(3, 0, 24).everyNthPrimary(0.6, 0.45));
     assertEquals(4, new FreshPileRule(6, 0, 24).everyNthPrimary(0.75, 0.6));
     assertEquals(4, new FreshPileRule(2, 3.5, 24).everyNthPrimary(0.6, 0.45));
-    assertEquals(1, new FreshPileRule(6, 0, 24).waitingDays(0));
-    assertEquals(2, new FreshPileRule(6, 0, 24).waitingDays(10));
-    assertEquals(1, new FreshPileRule(6, 0, 12).waitingDays(10));
+    assertEquals(1, new FreshPileRule(6, 0, 24).waitingDays());
+    assertEquals(2, new FreshPileRule(6, 0, 36).waitingDays());
+    assertEquals(0, new FreshPileRule(6, 0, 0).waitingDays());
   }
 }
