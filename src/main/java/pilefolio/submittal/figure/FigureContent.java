@@ -1,0 +1,101 @@
+package pilefolio.submittal.figure;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import pilefolio.analysis.sequence.Programme;
+import pilefolio.model.WallRun;
+import pilefolio.submittal.Submittal;
+
+/**
+ * What every figure of a package shows, and where figures stand. A figure whose results are missing
+ * is left out.
+ *
+ * @param plans plan of each run, {@code plan-<run>}; of a long one in parts, {@code plan-<run>-1}
+ * @param sections section through each run, {@code section-<run>}
+ * @param effects shear and moment of each run, {@code moments-<run>}
+ * @param overlaps overlap of the joints of each run, {@code overlap-<run>}
+ * @param windows strength with age of each mix of primaries, {@code window-<mix>}
+ * @param programmes the programme, {@code programme}; at most one
+ * @param heads levels while piles are filled, {@code head-<run>}
+ * @param placement ids of the figures of the calculation package, by check id or {@code run:<id>}
+ * @param methodStatement ids of the figures of the method statement, in order
+ */
+public record FigureContent(
+    List<SitePlanData> plans,
+    List<SectionData> sections,
+    List<DepthPlotData> effects,
+    List<JointOverlapData> overlaps,
+    List<StrengthWindowData> windows,
+    List<ProgrammeData> programmes,
+    List<ConcreteHeadData> heads,
+    Map<String, List<String>> placement,
+    List<String> methodStatement) {
+
+  /** Copies the collections. */
+  public FigureContent {
+    plans = List.copyOf(plans);
+    sections = List.copyOf(sections);
+    effects = List.copyOf(effects);
+    overlaps = List.copyOf(overlaps);
+    windows = List.copyOf(windows);
+    programmes = List.copyOf(programmes);
+    heads = List.copyOf(heads);
+    placement = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(placement));
+    methodStatement = List.copyOf(methodStatement);
+  }
+
+  /** Fills the figures of a package. */
+  public static FigureContent of(Submittal submittal) {
+    Optional<Programme> programme = Optional.empty();
+    List<SitePlanData> plans = new ArrayList<>();
+    List<SectionData> sections = new ArrayList<>();
+    List<DepthPlotData> effects = new ArrayList<>();
+    List<JointOverlapData> overlaps = new ArrayList<>();
+    Placement placement = new Placement(submittal);
+    for (WallRun run : submittal.job().submission().runs()) {
+      String chapter = Placement.run(run.id());
+      for (SitePlanData plan : SitePlans.of(submittal, run, programme)) {
+        plans.add(plan);
+        placement.put(chapter, plan.id());
+      }
+      WallSections.of(submittal, run)
+          .ifPresent(
+              section -> {
+                sections.add(section);
+                placement.put(chapter, section.id());
+              });
+      WallEffectPlots.of(submittal, run)
+          .ifPresent(
+              plot -> {
+                effects.add(plot);
+                placement.atCheck(WallEffectPlots.CHECK, chapter, plot.id());
+              });
+      JointOverlaps.of(submittal, run)
+          .ifPresent(
+              overlap -> {
+                overlaps.add(overlap);
+                placement.atCheck(JointOverlaps.CHECK, chapter, overlap.id());
+              });
+    }
+    List<ProgrammeData> programmes =
+        programme.filter(p -> !p.piles().isEmpty()).stream()
+            .map(p -> ProgrammeBars.of(submittal, p))
+            .toList();
+    List<String> statement = new ArrayList<>();
+    plans.forEach(plan -> statement.add(plan.id()));
+    programmes.forEach(p -> statement.add(p.id()));
+    return new FigureContent(
+        plans,
+        sections,
+        effects,
+        overlaps,
+        List.of(),
+        programmes,
+        List.of(),
+        placement.ids(),
+        statement);
+  }
+}
