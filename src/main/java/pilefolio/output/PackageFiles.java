@@ -8,7 +8,7 @@ import java.util.Map;
 import pilefolio.model.DocumentStatus;
 import pilefolio.model.PaperSize;
 import pilefolio.model.Project;
-import pilefolio.output.figure.Figure;
+import pilefolio.output.figure.Figures;
 import pilefolio.output.json.RecordWriter;
 import pilefolio.output.pdf.Attachment;
 import pilefolio.output.pdf.Attachment.Relationship;
@@ -23,6 +23,7 @@ import pilefolio.output.pdf.Templates;
 import pilefolio.output.xlsx.CheckerWorkbook;
 import pilefolio.submittal.Submittal;
 import pilefolio.submittal.calculations.CalculationContent;
+import pilefolio.submittal.figure.FigureContent;
 import pilefolio.submittal.method.MethodStatement;
 import pilefolio.units.DisplaySystem;
 
@@ -35,12 +36,14 @@ public final class PackageFiles {
   private final byte[] workbook;
   private final Templates templates;
   private final PdfRenderer renderer;
+  private final Figures figures;
 
   private PackageFiles(Submittal submittal, byte[] workbook, TemplateSource source) {
     this.submittal = submittal;
     this.workbook = workbook;
     this.templates = new Templates(source);
     this.renderer = new PdfRenderer(source);
+    this.figures = Figures.of(FigureContent.of(submittal));
   }
 
   /**
@@ -63,12 +66,11 @@ public final class PackageFiles {
   }
 
   private RenderedPdf calculations() {
-    String xhtml =
-        templates.fill(
-            "calculations.ftlx", Map.of("content", CalculationContent.of(submittal, Map.of())));
+    CalculationContent content = CalculationContent.of(submittal, figures.placed());
+    String xhtml = templates.fill("calculations.ftlx", Map.of("content", content));
     return renderer.render(
         order(xhtml, "Calculation package")
-            .figures(List.<Figure>of())
+            .figures(figures.all())
             .attach(
                 pages ->
                     List.of(
@@ -88,8 +90,14 @@ public final class PackageFiles {
 
   private RenderedPdf methodStatement() {
     String xhtml =
-        templates.fill("method-statement.ftlx", Map.of("content", MethodStatement.of(submittal)));
-    return renderer.render(order(xhtml, "Method statement").figures(List.<Figure>of()));
+        templates.fill(
+            "method-statement.ftlx",
+            Map.of(
+                "content",
+                MethodStatement.of(submittal),
+                "figures",
+                figures.inMethodStatement()));
+    return renderer.render(order(xhtml, "Method statement").figures(figures.all()));
   }
 
   private PdfOrder order(String xhtml, String kind) {

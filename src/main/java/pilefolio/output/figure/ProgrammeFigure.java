@@ -29,7 +29,7 @@ public final class ProgrammeFigure implements Figure {
 
   /**
    * The days on as many sheets as fit on pages. The first sheet has the id of the data, the others
-   * that id with -2, -3 and so on.
+   * that id with -sheet-2 and so on.
    *
    * @throws IllegalArgumentException when there are no days
    */
@@ -70,7 +70,7 @@ public final class ProgrammeFigure implements Figure {
 
   @Override
   public String id() {
-    return sheet == 1 ? data.id() : data.id() + "-" + sheet;
+    return sheet == 1 ? data.id() : data.id() + "-sheet-" + sheet;
   }
 
   @Override
@@ -89,7 +89,7 @@ public final class ProgrammeFigure implements Figure {
 
   @Override
   public String caption() {
-    return sheet == 1 ? data.caption() : data.caption() + ", sheet " + sheet;
+    return sheet == 1 ? data.caption() : "Sheet " + sheet + ". " + data.caption();
   }
 
   private double bandHeight(int band) {

@@ -16,6 +16,9 @@ public final class SectionFigure implements Figure {
   private static final double LABEL_ROOM = 3;
   private static final double PANEL_GAP = 5;
 
+  /** Room for half of a number at the end of the last scale. */
+  private static final double RIGHT = 4;
+
   private final SectionData data;
   private final double high;
   private final double low;
@@ -79,7 +82,7 @@ public final class SectionFigure implements Figure {
     double labelBottom = bottom - 0.5;
     LevelLabels.draw(canvas, section, TOP - 8, labelBottom, marks, this::y);
     double left = section + labels;
-    double width = panels == 0 ? 0 : (168 - left - PANEL_GAP * (panels - 1)) / panels;
+    double width = panels == 0 ? 0 : (widthMm() - RIGHT - left - PANEL_GAP * (panels - 1)) / panels;
     for (int i = 0; i < panels; i++) {
       panel(canvas, data.pressures().get(i), left + i * (width + PANEL_GAP), width);
     }

@@ -37,7 +37,7 @@ public final class SitePlanFigure implements Figure {
 
   /**
    * The piles on as many sheets as fit on pages: the plan with the first strips, then further
-   * strips. The first sheet has the id of the data, the others that id with -2, -3 and so on.
+   * strips. The first sheet has the id of the data, the others that id with -sheet-2 and so on.
    *
    * @throws IllegalArgumentException when there are fewer than two piles
    */
@@ -111,7 +111,7 @@ public final class SitePlanFigure implements Figure {
 
   @Override
   public String id() {
-    return sheet == 1 ? data.id() : data.id() + "-" + sheet;
+    return sheet == 1 ? data.id() : data.id() + "-sheet-" + sheet;
   }
 
   @Override
@@ -126,7 +126,7 @@ public final class SitePlanFigure implements Figure {
 
   @Override
   public String caption() {
-    return sheet == 1 ? data.caption() : data.caption() + ", sheet " + sheet;
+    return sheet == 1 ? data.caption() : "Sheet " + sheet + ". " + data.caption();
   }
 
   @Override

@@ -13,12 +13,12 @@ import pilefolio.submittal.Submittal;
  * What every figure of a package shows, and where figures stand. A figure whose results are missing
  * is left out.
  *
- * @param plans plan of each run, {@code plan-<run>}; of a long one in parts, {@code plan-<run>-1}
+ * @param plans plan of each run, {@code plan-<run>}
  * @param sections section through each run, {@code section-<run>}
  * @param effects shear and moment of each run, {@code moments-<run>}
  * @param overlaps overlap of the joints of each run, {@code overlap-<run>}
  * @param windows strength with age of each mix of primaries, {@code window-<mix>}
- * @param programmes the programme, {@code programme}; at most one
+ * @param programmes day by day, under the id "programme"; at most one
  * @param heads levels while piles are filled, {@code head-<run>}
  * @param placement ids of the figures of the calculation package, by check id or {@code run:<id>}
  * @param methodStatement ids of the figures of the method statement, in order
@@ -57,10 +57,9 @@ public record FigureContent(
     Placement placement = new Placement(submittal);
     for (WallRun run : submittal.job().submission().runs()) {
       String chapter = Placement.run(run.id());
-      for (SitePlanData plan : SitePlans.of(submittal, run, programme)) {
-        plans.add(plan);
-        placement.put(chapter, plan.id());
-      }
+      SitePlanData plan = SitePlans.of(submittal, run, programme);
+      plans.add(plan);
+      placement.put(chapter, plan.id());
       WallSections.of(submittal, run)
           .ifPresent(
               section -> {

@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.SortedMap;
 import java.util.TreeMap;
 import pilefolio.analysis.sequence.Programme;
 import pilefolio.analysis.sequence.Programme.PlannedPile;
@@ -69,7 +70,7 @@ final class ProgrammeBars {
   private static Row row(WallRun run, PileKind kind, Programme programme, LocalDate first) {
     Map<String, Pile> piles = new HashMap<>();
     run.layout().piles().forEach(pile -> piles.put(pile.mark(), pile));
-    TreeMap<Integer, Integer> counts = new TreeMap<>();
+    SortedMap<Integer, Integer> counts = new TreeMap<>();
     for (PlannedPile planned : programme.piles()) {
       Pile pile = piles.get(planned.mark());
       if (pile != null && pile.kind() == kind) {
@@ -86,7 +87,7 @@ final class ProgrammeBars {
   }
 
   /** Days without a gap are one bar, which says how many piles are made. */
-  private static List<Bar> bars(TreeMap<Integer, Integer> counts) {
+  private static List<Bar> bars(SortedMap<Integer, Integer> counts) {
     List<Bar> bars = new ArrayList<>();
     int from = -1;
     int to = -1;

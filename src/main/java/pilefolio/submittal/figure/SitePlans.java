@@ -21,47 +21,29 @@ import pilefolio.units.Units;
  * ground they retain lies to the left of their direction, which is the upper side of the plan.
  */
 final class SitePlans {
-  private static final int MOST_PILES = 80;
   // What stands farther away would make the wall too small to read.
   private static final double FARTHEST_LENGTHS = 1.5;
   private static final double FARTHEST_LEAST = 15;
   private static final double BAND = 0.12;
   private static final double BAND_LEAST = 1.2;
+  private static final double GAP = 0.03;
 
   private SitePlans() {}
 
-  /** The plan of a run, a long one in parts that fit a page. */
-  static List<SitePlanData> of(Submittal submittal, WallRun run, Optional<Programme> programme) {
-    List<Pile> piles = run.layout().piles();
-    int parts = (piles.size() + MOST_PILES - 1) / MOST_PILES;
-    int each = (piles.size() + parts - 1) / parts;
-    List<SitePlanData> plans = new ArrayList<>();
-    for (int part = 0; part < parts; part++) {
-      List<Pile> shown = piles.subList(part * each, Math.min(piles.size(), (part + 1) * each));
-      String id = "plan-" + run.id() + (parts > 1 ? "-" + (part + 1) : "");
-      plans.add(plan(submittal, run, programme, id, shown));
-    }
-    return plans;
-  }
-
-  private static SitePlanData plan(
-      Submittal submittal,
-      WallRun run,
-      Optional<Programme> programme,
-      String id,
-      List<Pile> piles) {
+  static SitePlanData of(Submittal submittal, WallRun run, Optional<Programme> programme) {
     DrawingUnits units = new DrawingUnits(submittal.system());
-    double length = last(piles).distance() - piles.get(0).distance();
+    List<Pile> piles = run.layout().piles();
+    double length = last(piles).distance();
     double farthest = Math.max(FARTHEST_LEAST, FARTHEST_LENGTHS * length);
     List<Neighbour> beside = neighbours(submittal.job().submission(), run);
     List<Neighbour> drawn = beside.stream().filter(n -> n.distance().si() <= farthest).toList();
     List<Neighbour> far = beside.stream().filter(n -> n.distance().si() > farthest).toList();
     return new SitePlanData(
-        id,
+        "plan-" + run.id(),
         caption(units, run, piles, programme.isPresent(), drawn, far),
         units.symbol(Units.M),
         piles.stream().map(pile -> pile(units, run, pile, programme)).toList(),
-        outlines(units, drawn, piles.get(0).distance(), length),
+        outlines(units, drawn, length),
         OptionalDouble.of(Math.toDegrees(run.line().bearing().si())));
   }
 
@@ -111,25 +93,28 @@ final class SitePlans {
         programme.flatMap(p -> p.pile(pile.mark())).map(PlannedPile::order).orElse(0));
   }
 
-  /** A band along the wall for each neighbour, each beside its own part of the wall. */
+  /** A band along the wall for each neighbour, beside its own part of the wall. */
   private static List<Outline> outlines(
-      DrawingUnits units, List<Neighbour> neighbours, double start, double length) {
+      DrawingUnits units, List<Neighbour> neighbours, double length) {
     List<Outline> outlines = new ArrayList<>();
-    double part = units.metres(length) / Math.max(1, neighbours.size());
-    double depth = units.metres(Math.max(BAND_LEAST, BAND * length));
+    double nearest = neighbours.stream().mapToDouble(n -> n.distance().si()).min().orElse(0);
+    double beyond = Math.max(BAND_LEAST, nearest / 2);
+    double part = (length + 2 * beyond) / Math.max(1, neighbours.size());
+    double depth = Math.max(BAND_LEAST, BAND * length);
     for (int i = 0; i < neighbours.size(); i++) {
       Neighbour n = neighbours.get(i);
       double near = units.metres(n.distance().si());
-      double left = units.metres(start) + (i + (i == 0 ? 0 : 0.02)) * part;
-      double right = units.metres(start) + (i + 1) * part;
+      double far = units.metres(n.distance().si() + depth);
+      double left = units.metres(-beyond + (i + (i == 0 ? 0 : GAP)) * part);
+      double right = units.metres(-beyond + (i + 1) * part);
       outlines.add(
           new Outline(
               DrawingUnits.words(n.name()) + ", " + units.text(n.distance().si(), Units.M),
               List.of(
                   new Point(left, near),
                   new Point(right, near),
-                  new Point(right, near + depth),
-                  new Point(left, near + depth))));
+                  new Point(right, far),
+                  new Point(left, far))));
     }
     return outlines;
   }

@@ -1,0 +1,254 @@
+package pilefolio.output.figure;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+import pilefolio.checks.CheckResult;
+import pilefolio.output.SampleSubmittal;
+import pilefolio.output.pdf.DocumentInfo;
+import pilefolio.output.pdf.Paper;
+import pilefolio.output.pdf.PdfOrder;
+import pilefolio.output.pdf.PdfRenderer;
+import pilefolio.output.pdf.TemplateSource;
+import pilefolio.submittal.Answer;
+import pilefolio.submittal.Submittal;
+import pilefolio.submittal.ValueText;
+import pilefolio.submittal.calculations.CheckView.FigureRef;
+import pilefolio.submittal.figure.Curve.Point;
+import pilefolio.submittal.figure.DepthPlotData;
+import pilefolio.submittal.figure.FigureContent;
+import pilefolio.submittal.figure.JointOverlapData;
+import pilefolio.units.DisplaySystem;
+import pilefolio.units.Unit;
+import pilefolio.units.Units;
+
+/** The figures of the sample workbooks: drawn without loss, and saying what the checks say. */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+class SampleFiguresTest {
+
+  /** A sample in a system of units. */
+  private record Sample(String name, DisplaySystem system, Submittal submittal) {
+    FigureContent content() {
+      return FigureContent.of(submittal);
+    }
+
+    @Override
+    public String toString() {
+      return name + " " + system;
+    }
+  }
+
+  private List<Sample> samples;
+
+  @BeforeAll
+  void read() throws IOException {
+    try (Stream<Path> files = Files.list(Path.of("sample-input"))) {
+      List<String> names =
+          files
+              .map(file -> file.getFileName().toString())
+              .filter(name -> name.endsWith(".xlsx") && !name.startsWith("with-mistakes"))
+              .map(name -> name.substring(0, name.length() - ".xlsx".length()))
+              .sorted()
+              .toList();
+      samples =
+          names.stream()
+              .flatMap(
+                  name ->
+                      Stream.of(DisplaySystem.values())
+                          .map(
+                              system -> new Sample(name, system, SampleSubmittal.of(name, system))))
+              .toList();
+    }
+  }
+
+  Stream<Sample> samples() {
+    return samples.stream();
+  }
+
+  Stream<Arguments> sheets() {
+    return samples.stream()
+        .flatMap(s -> Stream.of(Arguments.of(s, Paper.A4), Arguments.of(s, Paper.LETTER)));
+  }
+
+  @ParameterizedTest
+  @MethodSource("sheets")
+  void everyFigureIsPrintedWithoutLoss(Sample sample, Paper paper) throws IOException {
+    List<Figure> figures = Figures.of(sample.content()).all();
+    StringBuilder body = new StringBuilder();
+    for (Figure figure : figures) {
+      body.append("<div class=\"figure\"><object type=\"figure\" data=\"")
+          .append(figure.id())
+          .append("\"/><p class=\"caption\">")
+          .append(figure.caption())
+          .append("</p></div>");
+    }
+    String xhtml =
+        "<html><head><title>f</title><link rel=\"stylesheet\" type=\"text/css\""
+            + " href=\"document.css\"/></head><body>"
+            + body
+            + "</body></html>";
+    DocumentInfo info =
+        new DocumentInfo("Figures", "", "", "", "en", Instant.parse("2026-01-15T09:00:00Z"));
+    byte[] pdf =
+        new PdfRenderer(TemplateSource.shipped())
+            .render(PdfOrder.of(xhtml, info, paper).figures(figures))
+            .content();
+    Path out = Path.of("target", "specimen");
+    Files.createDirectories(out);
+    Files.write(
+        out.resolve("figures-" + sample.name() + "-" + sample.system() + "-" + paper + ".pdf"),
+        pdf);
+  }
+
+  @ParameterizedTest
+  @MethodSource("samples")
+  void labelsStandClearOfEachOther(Sample sample) {
+    for (Figure figure : Figures.of(sample.content()).all()) {
+      TextBoxes boxes = new TextBoxes(figure.widthMm(), figure.heightMm());
+      figure.draw(boxes);
+      assertEquals(List.of(), boxes.overlaps(), figure.id());
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("samples")
+  void eachFigureHasItsPlace(Sample sample) {
+    FigureContent content = sample.content();
+    Figures figures = Figures.of(content);
+    List<String> ids = figures.all().stream().map(Figure::id).toList();
+    List<String> placed =
+        figures.placed().values().stream().flatMap(List::stream).map(FigureRef::id).toList();
+    assertEquals(ids.size(), new HashSet<>(ids).size(), "ids are unique");
+    assertEquals(Set.copyOf(ids), Set.copyOf(placed), "figures of the calculation package");
+    List<String> stated = figures.inMethodStatement().stream().map(FigureRef::id).toList();
+    assertTrue(ids.containsAll(stated), "figures of the method statement");
+    int runs = sample.submittal().job().submission().runs().size();
+    assertEquals(runs, content.plans().size(), "a plan for each run");
+    assertEquals(runs, content.sections().size(), "a section for each run");
+    assertEquals(runs, content.overlaps().size(), "overlap for each run");
+  }
+
+  private static List<CheckResult> results(Sample sample, String check, String id) {
+    String run = id.substring(id.indexOf('-') + 1);
+    return sample.submittal().answers(check).stream()
+        .map(Answer::result)
+        .filter(result -> result.subject().run().equals(run))
+        .filter(result -> !result.calculations().isEmpty())
+        .toList();
+  }
+
+  private static double printed(Sample sample, double si, Unit unit) {
+    return sample.system().of(unit).fromSi(si);
+  }
+
+  private static String text(Sample sample, double si, Unit unit) {
+    return new ValueText(sample.system()).of(si, unit);
+  }
+
+  @ParameterizedTest
+  @MethodSource("samples")
+  void shearAndMomentAreThoseOfTheCheck(Sample sample) {
+    for (DepthPlotData plot : sample.content().effects()) {
+      CheckResult greatest =
+          results(sample, "wall-effects", plot.id()).stream()
+              .max((a, b) -> Double.compare(a.value("M_E"), b.value("M_E")))
+              .orElseThrow();
+      same(sample, plot.panels().get(0), greatest.value("V_E"), Units.KN_M);
+      same(sample, plot.panels().get(1), greatest.value("M_E"), Units.KNM_M);
+    }
+  }
+
+  /** The label, the marked point and the greatest value of the curve are the printed result. */
+  private static void same(Sample sample, DepthPlotData.Panel panel, double si, Unit unit) {
+    double wanted = printed(sample, si, unit);
+    DepthPlotData.Extreme extreme = panel.extremes().get(0);
+    assertEquals(text(sample, si, unit), extreme.label());
+    assertEquals(wanted, Math.abs(extreme.x()), 1e-4 * wanted, "marked point");
+    double greatest =
+        panel.curves().get(panel.curves().size() - 1).points().stream()
+            .mapToDouble(p -> Math.abs(p.x()))
+            .max()
+            .orElseThrow();
+    // The curve is drawn through points; the greatest value may lie between two of them.
+    assertEquals(wanted, greatest, 0.02 * wanted, "curve");
+  }
+
+  @ParameterizedTest
+  @MethodSource("samples")
+  void overlapIsThatOfTheCheck(Sample sample) {
+    for (JointOverlapData figure : sample.content().overlaps()) {
+      CheckResult result = results(sample, "joint-overlap", figure.id()).get(0);
+      assertEquals(printed(sample, result.value("c_0"), Units.MM), figure.asSetOut(), 1e-9);
+      assertTrue(
+          figure.requiredLabel().contains(text(sample, result.value("c_min"), Units.MM)),
+          figure.requiredLabel());
+      for (var row : result.calculations().get(0).table("levels").rows()) {
+        double depth = printed(sample, row.values().get("z"), Units.M);
+        double overlap = printed(sample, row.values().get("c_w"), Units.MM);
+        assertEquals(overlap, between(figure.deterministic().points(), depth), 1e-6, row.label());
+      }
+      assertEquals(
+          result.value("z_w") <= Math.max(result.value("z_T"), result.value("z_r")),
+          !figure.contactLost().isEmpty());
+    }
+  }
+
+  /** The value of a curve of straight pieces at a depth. */
+  private static double between(List<Point> points, double depth) {
+    for (int i = 1; i < points.size(); i++) {
+      Point a = points.get(i - 1);
+      Point b = points.get(i);
+      if (depth >= a.y() - 1e-9 && depth <= b.y() + 1e-9) {
+        return a.x() + (b.x() - a.x()) * (depth - a.y()) / (b.y() - a.y());
+      }
+    }
+    throw new AssertionError("depth " + depth + " is not drawn");
+  }
+
+  @ParameterizedTest
+  @MethodSource("samples")
+  void pressuresOfTheSectionAreThoseOfTheEquilibrium(Sample sample) {
+    for (var section : sample.content().sections()) {
+      String run = section.id().substring("section-".length());
+      assertFalse(section.pressures().isEmpty(), run);
+      Set<String> names = section.layers().stream().map(l -> l.name()).collect(Collectors.toSet());
+      assertFalse(names.isEmpty(), run);
+      if (section.pressures().size() < 2) {
+        continue;
+      }
+      // Net is behind less in front, wherever one curve has a point.
+      var sides = section.pressures().get(0);
+      var net = section.pressures().get(1);
+      double behind = area(sides.behind().get(0).points());
+      double front = area(sides.front().get(0).points());
+      double netBehind = area(net.behind().get(0).points());
+      double netFront = area(net.front().get(0).points());
+      assertEquals(behind - front, netBehind - netFront, 1e-6 * Math.max(behind, front), run);
+    }
+  }
+
+  private static double area(List<Point> points) {
+    double sum = 0;
+    for (int i = 1; i < points.size(); i++) {
+      Point a = points.get(i - 1);
+      Point b = points.get(i);
+      sum += (a.x() + b.x()) / 2 * (a.y() - b.y());
+    }
+    return sum;
+  }
+}
