@@ -146,7 +146,8 @@ public final class ProgrammeFigure implements Figure {
       if (monthBegins) {
         canvas.line(Pen.FINE, x, top, x, bottom);
         double length = canvas.textWidth(shown.month(), Lettering.SMALL.bold());
-        if (room(d, to) * day > length + 1 || (d == from && x + length < WIDTH)) {
+        boolean last = d + room(d, to) == to;
+        if (room(d, to) * day > length + 1 || (last && x + length < WIDTH - 1)) {
           canvas.text(x + 0.8, top + 1.8, shown.month(), Lettering.SMALL.bold().centred());
         }
       }

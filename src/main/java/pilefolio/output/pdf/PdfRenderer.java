@@ -26,6 +26,7 @@ import org.xhtmlrenderer.pdf.ITextRenderer;
 import org.xhtmlrenderer.render.BlockBox;
 import org.xhtmlrenderer.render.Box;
 import org.xhtmlrenderer.render.PageBox;
+import org.xhtmlrenderer.util.XRRuntimeException;
 import org.xml.sax.ErrorHandler;
 import org.xml.sax.InputSource;
 import org.xml.sax.SAXException;
@@ -73,8 +74,14 @@ public final class PdfRenderer {
             new FaceResolver(faults),
             new DrawnElements(device, figures, faults),
             text);
-    renderer.setDocument(document, null);
-    renderer.layout();
+    try {
+      renderer.setDocument(document, null);
+      renderer.layout();
+    } catch (XRRuntimeException e) {
+      // The renderer stumbles over some values of properties that it reads without complaint.
+      faults.add(PrintFault.Kind.BAD_STYLE, "layout", String.valueOf(e.getMessage()));
+      faults.throwIfAny();
+    }
     inspect(renderer, text, faults);
     faults.throwIfAny();
 

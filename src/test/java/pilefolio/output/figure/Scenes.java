@@ -1,7 +1,10 @@
 package pilefolio.output.figure;
 
+import java.time.LocalDate;
+import java.time.format.TextStyle;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.OptionalDouble;
 import pilefolio.submittal.figure.ConcreteHeadData;
 import pilefolio.submittal.figure.Curve;
@@ -290,10 +293,12 @@ final class Scenes {
     List<ProgrammeData.Day> calendar = new ArrayList<>();
     String[] weekdays = {"M", "T", "W", "T", "F", "S", "S"};
     for (int d = 0; d < days; d++) {
-      int day = d + 16;
-      String month = day <= 31 ? "March 2026" : day <= 61 ? "April 2026" : "May 2026";
-      int number = day <= 31 ? day : day <= 61 ? day - 31 : day - 61;
-      calendar.add(new ProgrammeData.Day(month, number, weekdays[d % 7], d % 7 >= 5 || d == 18));
+      LocalDate date = LocalDate.of(2026, 3, 16).plusDays(d);
+      String month =
+          date.getMonth().getDisplayName(TextStyle.FULL, Locale.UK) + " " + date.getYear();
+      calendar.add(
+          new ProgrammeData.Day(
+              month, date.getDayOfMonth(), weekdays[d % 7], d % 7 >= 5 || d == 18));
     }
     List<ProgrammeData.Row> list = new ArrayList<>();
     for (int r = 0; r < rows; r++) {

@@ -189,6 +189,16 @@ class PrintFaultTest {
   }
 
   @Test
+  void styleTheLayoutStumblesOver() {
+    String body =
+        "<table><tr><td style=\"vertical-align:bottom\">m<span style=\"vertical-align:1pt\">2"
+            + "</span></td></tr></table>";
+    List<PrintFault> faults = faults(Specimen.small(body));
+    assertEquals(1, faults.size(), faults.toString());
+    assertEquals(PrintFault.Kind.BAD_STYLE, faults.get(0).kind());
+  }
+
+  @Test
   void folderOfTheFirmGoesBeforeTheShippedSheet() throws IOException {
     Files.writeString(
         folder.resolve("document.css"), "body { font-family: 'Liberation Mono'; margin: 0 }");
