@@ -4,9 +4,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import pilefolio.analysis.sequence.Programme;
 import pilefolio.analysis.sequence.SequenceOutcome;
+import pilefolio.checks.sequence.Programmes;
 import pilefolio.model.DocumentStatus;
 import pilefolio.model.Methods;
 import pilefolio.model.Project;
@@ -37,6 +36,7 @@ import pilefolio.units.Units;
  * @param neighbours what stands beside the works
  * @param people named roles
  * @param programme the programme, or an empty list if it was not worked out
+ * @param programmeMissing what is missing for a programme, as a sentence, or empty
  * @param piles the pile schedule in the order in which piles are made
  * @param pileUnits units of its columns
  * @param quantities quantities by wall run and kind of pile
@@ -71,6 +71,7 @@ public record MethodStatement(
     List<Item> neighbours,
     List<Item> people,
     List<ProgrammeSummary> programme,
+    String programmeMissing,
     List<List<String>> piles,
     List<String> pileUnits,
     List<Item> quantities,
@@ -93,20 +94,10 @@ public record MethodStatement(
 
   /** Prepares the content from the answers. */
   public static MethodStatement of(Submittal submittal) {
-    return of(submittal, Optional.empty());
-  }
-
-  /**
-   * Prepares the content.
-   *
-   * @param outcome the programme or why there is none; empty if it was not worked out
-   */
-  static MethodStatement of(Submittal submittal, Optional<SequenceOutcome> outcome) {
+    Programmes programmes = Programmes.of(submittal.job());
     Submission s = submittal.job().submission();
     FactWriter writer = new FactWriter(submittal);
     List<RunWork> runs = RunWork.all(submittal, writer);
-    Optional<Programme> programme =
-        outcome.filter(Programme.class::isInstance).map(Programme.class::cast);
     return new MethodStatement(
         Control.of(s),
         s.project().status() == DocumentStatus.DRAFT,
@@ -124,8 +115,9 @@ public record MethodStatement(
         Ground.all(s, writer),
         Surroundings.neighbours(s, writer),
         Surroundings.people(s, writer),
-        outcome.stream().map(o -> summary(o, submittal, writer)).toList(),
-        ScheduleItems.piles(PileSchedule.of(submittal, programme), writer),
+        programmes.outcome().stream().map(o -> summary(o, submittal, writer)).toList(),
+        programmes.missing(),
+        ScheduleItems.piles(PileSchedule.of(submittal), writer),
         ScheduleItems.units(writer),
         ScheduleItems.quantities(QuantityLine.all(submittal), writer),
         PlantItems.rigs(s, writer),

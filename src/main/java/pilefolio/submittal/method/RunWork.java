@@ -3,6 +3,7 @@ package pilefolio.submittal.method;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import pilefolio.checks.sequence.Programmes;
 import pilefolio.model.AxialLoad;
 import pilefolio.model.Stage;
 import pilefolio.model.Submission;
@@ -55,7 +56,7 @@ public record RunWork(
     for (WallRun run : submission.runs()) {
       all.add(
           new RunWork(
-              run(submission, run, writer),
+              run(submittal, run, writer),
               run.technique() == Technique.CASED_AUGER,
               run.guideWall(),
               run.permanent(),
@@ -70,7 +71,8 @@ public record RunWork(
     return all;
   }
 
-  private static Item run(Submission submission, WallRun run, FactWriter writer) {
+  private static Item run(Submittal submittal, WallRun run, FactWriter writer) {
+    Submission submission = submittal.job().submission();
     ItemBuilder item =
         new ItemBuilder(writer, run.id(), run.description())
             .words("interlock", run.interlock().label())
@@ -90,14 +92,28 @@ public record RunWork(
             .value("unplanned", run.unplannedExcavation(), Units.M)
             .fact("batter", run.batter().map(writer::slope));
     for (Pick pick : Pick.ALL) {
-      Optional<Fact> fact = pick.of(writer, run.id());
-      item.fact(
-          pick.name(),
-          pick.name().equals("verticality")
-              ? fact.map(f -> new Fact("1 in " + f.text(), f.source()))
-              : fact);
+      item.fact(pick.name(), worded(pick.name(), pick.of(writer, run.id()), submittal, run));
     }
     return item.build();
+  }
+
+  /** Numbers that are said in words of their own. */
+  private static Optional<Fact> worded(
+      String name, Optional<Fact> fact, Submittal submittal, WallRun run) {
+    return switch (name) {
+      case "verticality" -> fact.map(f -> new Fact("1 in " + f.text(), f.source()));
+      case "windowTo" ->
+          fact.map(f -> endless(submittal, run) ? new Fact("any later age", f.source()) : f);
+      default -> fact;
+    };
+  }
+
+  /** True if the primaries of a run never grow too hard to be cut. */
+  private static boolean endless(Submittal submittal, WallRun run) {
+    return Programmes.of(submittal.job()).sequence().stream()
+        .flatMap(job -> job.piles().stream())
+        .filter(pile -> pile.isPrimary() && pile.run().equals(run.id()))
+        .anyMatch(pile -> Double.isInfinite(pile.window().to()));
   }
 
   private static Item stage(Stage stage, FactWriter writer) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import pilefolio.analysis.sequence.Programme;
+import pilefolio.checks.sequence.Programmes;
 import pilefolio.model.BeamInPile;
 import pilefolio.model.Pile;
 import pilefolio.model.PileSpec;
@@ -23,12 +24,9 @@ public record PileSchedule(List<PileLine> piles) {
     piles = List.copyOf(piles);
   }
 
-  /**
-   * The schedule.
-   *
-   * @param programme the programme, if one was found
-   */
-  public static PileSchedule of(Submittal submittal, Optional<Programme> programme) {
+  /** The schedule, with the day of each pile if a programme was found. */
+  public static PileSchedule of(Submittal submittal) {
+    Optional<Programme> programme = Programmes.of(submittal.job()).programme();
     List<PileLine> lines = new ArrayList<>();
     for (WallRun run : submittal.job().submission().runs()) {
       for (Pile pile : run.layout().piles()) {

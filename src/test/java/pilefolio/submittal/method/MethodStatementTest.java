@@ -44,6 +44,7 @@ class MethodStatementTest {
 
   @Test
   void prints() {
+    pdf("small", text(Scenario.small().submittal()));
     pdf("cased", text(Scenario.small().bored(Technique.CASED_AUGER).submittal()));
     String uncased = text(Scenario.small().bored(Technique.UNCASED_AUGER).submittal());
     assertTrue(pdf("uncased", uncased).length > 0);
