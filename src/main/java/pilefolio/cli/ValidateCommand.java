@@ -13,6 +13,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import pilefolio.findings.Finding;
 import pilefolio.output.json.FindingsWriter;
+import pilefolio.workbook.AnnotatedCopy;
 import pilefolio.workbook.ReadResult;
 import pilefolio.workbook.WorkbookReader;
 
@@ -62,5 +63,8 @@ final class ValidateCommand implements Callable<Integer> {
     Files.write(
         out.resolve(name + "-findings.json"),
         FindingsWriter.write(file.getFileName().toString(), findings));
+    if (!findings.isEmpty()) {
+      AnnotatedCopy.write(file, findings, out.resolve(name + "-annotated.xlsx"));
+    }
   }
 }
