@@ -38,7 +38,6 @@ import pilefolio.trace.CalcSheet;
 import pilefolio.trace.Calculation;
 import pilefolio.trace.Given;
 import pilefolio.trace.Source;
-import pilefolio.units.NumberText;
 
 /** Axial capacity of a load-bearing secondary in layered ground. */
 final class PileAxialCapacity implements Check {
@@ -180,10 +179,11 @@ final class PileAxialCapacity implements Check {
             .set("γ_w", From.layout(WATER, "unit weight of fresh water"))
             .set("σ_e", From.layout(WATER * free, "free water above excavation level"))
             .set("z_w", From.layout(shownWater, none ? "no water along the pile" : waterSource()));
-    for (ShaftSlice slice : slices) {
+    for (int i = 0; i < slices.size(); i++) {
+      ShaftSlice slice = slices.get(i);
       binding.row(
           ShaftSheets.SLICES,
-          Row.of(label(slice))
+          Row.of(label(slices, i))
               .set("z_1", From.layout(slice.top(), "slice"))
               .set("z_2", From.layout(slice.bottom(), "slice"))
               .set("γ", From.cell(weight(slice))));
@@ -201,13 +201,9 @@ final class PileAxialCapacity implements Check {
         : slice.layer().unitWeight();
   }
 
-  private static String label(ShaftSlice slice) {
-    return slice.layer().name()
-        + " "
-        + NumberText.fixed(slice.top(), 2)
-        + " to "
-        + NumberText.fixed(slice.bottom(), 2)
-        + (slice.counts() ? "" : ", not counted");
+  private static String label(List<ShaftSlice> slices, int at) {
+    ShaftSlice slice = slices.get(at);
+    return (at + 1) + " " + slice.layer().name() + (slice.counts() ? "" : ", not counted");
   }
 
   /** The layers within two diameters below the toe: the weakest counts. */
@@ -293,7 +289,7 @@ final class PileAxialCapacity implements Check {
     if (slice.clay()) {
       binding.row(
           ShaftSheets.CLAY,
-          Row.of(label(slice))
+          Row.of(label(ground.slices(), i))
               .set("s_u", From.layout(ShaftSlice.shearStrength(layer, slice.middle()), "layer"))
               .set("ΔL", length)
               .set("j", beside));
@@ -309,7 +305,7 @@ final class PileAxialCapacity implements Check {
                 () -> new NotCovered("the blow count of the layer " + layer.name() + " is needed"));
     double stress = ground.stress().table(ShaftSheets.SLICES).rows().get(i).values().get("σ'_v");
     Row row =
-        Row.of(label(slice))
+        Row.of(label(ground.slices(), i))
             .set("σ'_v", From.layout(stress, "table of stresses"))
             .set("N_60", From.cell(blows))
             .set("ΔL_t", length)

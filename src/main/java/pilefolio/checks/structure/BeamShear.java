@@ -8,8 +8,11 @@ import pilefolio.standards.Section;
 import pilefolio.trace.CalcSheet;
 import pilefolio.trace.Calculation;
 
-/** Shear of the beam in a secondary; on European rules also the moment left beside it. */
+/** Shear of the beam in a secondary. */
 final class BeamShear extends BeamCheck {
+  /** Why a section may not be covered. */
+  static final String SLENDER =
+      "the web is so slender that it buckles in shear, which is not covered";
 
   @Override
   public String id() {
@@ -33,7 +36,7 @@ final class BeamShear extends BeamCheck {
         beam.run(),
         Effects::worstShear,
         effects -> aisc(job) ? aisc(job, beam, effects) : en(job, beam, effects),
-        "the web is so slender that it buckles in shear, which is not covered");
+        SLENDER);
   }
 
   private static Calculation aisc(Job job, WallBeam beam, Effects effects) {
@@ -64,7 +67,8 @@ final class BeamShear extends BeamCheck {
         .calculate();
   }
 
-  private static Calculation en(Job job, WallBeam beam, Effects effects) {
+  /** The calculation on European rules. */
+  static Calculation en(Job job, WallBeam beam, Effects effects) {
     Section s = beam.section();
     if (!beam.strong()) {
       return EnBeam.WEAK_SHEAR
@@ -77,11 +81,9 @@ final class BeamShear extends BeamCheck {
           .set("γ_M0", From.factor(job, "steel.yield", effects.combination()))
           .calculate();
     }
-    Calculation bending = BeamBending.calculation(job, beam, effects);
     return EnBeam.SHEAR
         .bind()
         .set("V", effects.shear())
-        .set("M", effects.moment())
         .set("s_b", beam.spacing())
         .set("A", beam.property(s.area()))
         .set("b", beam.property(s.width()))
@@ -89,7 +91,6 @@ final class BeamShear extends BeamCheck {
         .set("t_w", beam.property(s.web()))
         .set("r", beam.property(s.rootRadius()))
         .set("h_w", beam.property(s.webBetweenFlanges()))
-        .set("M_{c,Rd}", From.line(new BeamBending(), bending, "M_{c,Rd}"))
         .set("f_y", beam.yieldStrength())
         .set("η", From.factor(job, "steel.shear.eta", effects.combination()))
         .set("γ_M0", From.factor(job, "steel.yield", effects.combination()))

@@ -58,11 +58,10 @@ final class EnBeam {
           .line("M_{c,Rd} = W·f_y/γ_M0", KNM, "resistance of the section to bending", BENDING)
           .require("M_Ed ≤ M_{c,Rd}", "the beam carries the bending moment", BENDING);
 
-  /** Shear parallel to the web, and the moment that is left beside it. */
+  /** Shear parallel to the web. */
   static final CalcSheet SHEAR =
-      CalcSheet.named("Shear of the beam and bending beside it, EN 1993-1-1")
+      CalcSheet.named("Shear of the beam, EN 1993-1-1")
           .given("V", KN_M, "shear force of the wall")
-          .given("M", KNM_M, "bending moment of the wall")
           .given("s_b", M, "spacing of the beams")
           .given("A", CM2, "cross-section")
           .given("b", MM, "flange width")
@@ -70,12 +69,10 @@ final class EnBeam {
           .given("t_w", MM, "web thickness")
           .given("r", MM, "root radius")
           .given("h_w", MM, "depth of the web between flanges")
-          .given("M_{c,Rd}", KNM, "resistance to bending, from the check of bending")
           .given("f_y", N_MM2, "yield strength")
           .given("η", ONE, "factor on the shear area")
           .given("γ_M0", ONE, "partial factor of cross-sections")
           .line("V_Ed = V·s_b", KN, "shear force of one beam", Reference.DERIVED)
-          .line("M_Ed = M·s_b", KNM, "bending moment of one beam", Reference.DERIVED)
           .line("ε = √(235[N/mm²]/f_y)", ONE, "strength factor", CLASS)
           .line(
               "A_v = max(A − 2·b·t_f + (t_w + 2·r)·t_f, η·h_w·t_w)",
@@ -88,7 +85,19 @@ final class EnBeam {
               "resistance to shear; the web does not buckle",
               SHEAR_CLAUSE,
               Choice.when("h_w/t_w ≤ 72·ε/η", "A_v·f_y/(√(3)·γ_M0)"))
-          .require("V_Ed ≤ V_{pl,Rd}", "the web carries the shear force", SHEAR_CLAUSE)
+          .require("V_Ed ≤ V_{pl,Rd}", "the web carries the shear force", SHEAR_CLAUSE);
+
+  /** The moment that is left beside shear. */
+  static final CalcSheet WITH_SHEAR =
+      CalcSheet.named("Bending of the beam beside shear, EN 1993-1-1")
+          .given("V_Ed", KN, "shear force of one beam, from the check of shear")
+          .given("V_{pl,Rd}", KN, "resistance to shear, from the check of shear")
+          .given("M_Ed", KNM, "bending moment of one beam, from the check of bending")
+          .given("M_{c,Rd}", KNM, "resistance to bending, from the check of bending")
+          .given("h_w", MM, "depth of the web between flanges")
+          .given("t_w", MM, "web thickness")
+          .given("f_y", N_MM2, "yield strength")
+          .given("γ_M0", ONE, "partial factor of cross-sections")
           .choose(
               "ρ",
               ONE,

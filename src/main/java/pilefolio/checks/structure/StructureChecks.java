@@ -11,6 +11,7 @@ public final class StructureChecks {
           new BeamYield(),
           new BeamBending(),
           new BeamShear(),
+          new BeamBendingShear(),
           new BeamRestraint(),
           new BeamFreeLength(),
           new BeamAxial(),
