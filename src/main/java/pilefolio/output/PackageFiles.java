@@ -93,10 +93,7 @@ public final class PackageFiles {
         templates.fill(
             "method-statement.ftlx",
             Map.of(
-                "content",
-                MethodStatement.of(submittal),
-                "figures",
-                figures.inMethodStatement()));
+                "content", MethodStatement.of(submittal), "figures", figures.inMethodStatement()));
     return renderer.render(order(xhtml, "Method statement").figures(figures.all()));
   }
 

@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.lowagie.text.pdf.PdfReader;
+import com.lowagie.text.pdf.parser.PdfTextExtractor;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -69,7 +71,24 @@ class PrintFaultTest {
   @Test
   void wordWiderThanThePage() {
     String word = "W".repeat(200);
-    only(faults(Specimen.small("<p id=\"a3\">" + word + "</p>")), PrintFault.Kind.OVERFLOW, "#a3");
+    only(
+        faults(Specimen.small("<p id=\"a3\" class=\"nobr\">" + word + "</p>")),
+        PrintFault.Kind.OVERFLOW,
+        "#a3");
+  }
+
+  @Test
+  void longWordIsBrokenRatherThanLost() throws IOException {
+    String body =
+        "<p>"
+            + "W".repeat(200)
+            + "</p><table class=\"data\"><tr><td style=\"width:10mm\">"
+            + "V".repeat(40)
+            + "</td><td>next</td></tr></table>";
+    byte[] pdf = new PdfRenderer(TemplateSource.shipped()).render(Specimen.small(body)).content();
+    String text = new PdfTextExtractor(new PdfReader(pdf)).getTextFromPage(1);
+    assertEquals(200, text.chars().filter(c -> c == 'W').count());
+    assertEquals(40, text.chars().filter(c -> c == 'V').count());
   }
 
   @Test
@@ -85,7 +104,7 @@ class PrintFaultTest {
   @Test
   void wordWiderThanItsColumn() {
     String body =
-        "<table class=\"data\"><tr><td id=\"a5\" style=\"width:10mm\">Unbreakableword</td>"
+        "<table class=\"data\"><tr><td id=\"a5\" class=\"nobr\" style=\"width:10mm\">Unbreakableword</td>"
             + "<td>next</td></tr></table>";
     only(faults(Specimen.small(body)), PrintFault.Kind.OVERFLOW, "#a5");
   }
@@ -214,7 +233,7 @@ class PrintFaultTest {
   @Test
   void allFaultsAreToldAtOnce() {
     String body =
-        "<p id=\"c1\">\u2713</p><p id=\"c2\"><a href=\"#gone\">x</a></p><p id=\"c3\">"
+        "<p id=\"c1\">\u2713</p><p id=\"c2\"><a href=\"#gone\">x</a></p><p id=\"c3\" class=\"nobr\">"
             + "W".repeat(200)
             + "</p>";
     List<PrintFault> faults = faults(Specimen.small(body));

@@ -125,7 +125,7 @@ final class Specimen {
                 "c_0 = (D_p + D_s)/2 − s = (750 + 880)/2 − 610",
                 "= 205 mm"),
             line(
-                "EN 1536, 7.2",
+                "execution tolerance",
                 "deviation of one pile at depth z",
                 "e_z = e_0 + \\frac{z}{n} = 25 + \\frac{9500}{200}",
                 "e_z = e_0 + z/n = 25 + 9500/200",
@@ -151,14 +151,14 @@ final class Specimen {
         """
         + calc(
             line(
-                "EN 1997-1, C.2",
+                "sheet 3",
                 "coefficient of active pressure",
                 "K_a = \\frac{1 − \\sin φ′}{1 + \\sin φ′}"
                     + "·\\exp\\left(−2·δ·\\tan φ′\\right) = 0.307",
                 "K_a = (1 − sin φ′)/(1 + sin φ′)·exp(−2·δ·tan φ′) = 0.307",
                 "= 0.307"),
             line(
-                "EN 1997-1, 9.5",
+                "sheet 3",
                 "effective active pressure at the excavation level, with everything written out",
                 "σ′_{a,d} = K_a·\\left(\\sum γ′_i·h_i + q_{k}·γ_Q\\right)"
                     + " − 2·c′_d·\\sqrt{K_a·\\left(1 + \\frac{a}{c′_d}\\right)}"
