@@ -32,6 +32,9 @@ import pilefolio.units.Unit;
  * submittal gives the same bytes.
  */
 public final class RecordWriter {
+  /** How the input echo marks a default taken for an empty cell. */
+  private static final String DEFAULT = " (default)";
+
   private static final MathContext TWELVE = new MathContext(12, RoundingMode.HALF_UP);
 
   private final Submittal submittal;
@@ -140,14 +143,22 @@ public final class RecordWriter {
     String address = input.cell().address();
     json.writeStringField("cell", address.substring(address.indexOf('!') + 1));
     json.writeStringField("name", input.name());
-    BigDecimal number = input.si().isPresent() ? number(input.text()) : null;
+    boolean assumed = input.text().endsWith(DEFAULT);
+    String text =
+        assumed
+            ? input.text().substring(0, input.text().length() - DEFAULT.length())
+            : input.text();
+    BigDecimal number = input.si().isPresent() ? number(text) : null;
     if (number == null) {
-      json.writeStringField("value", input.text());
+      json.writeStringField("value", text);
     } else {
       json.writeNumberField("value", number);
     }
     json.writeStringField("unit", input.unit());
     optional("si", input.si());
+    if (assumed) {
+      json.writeBooleanField("default", true);
+    }
     json.writeEndObject();
   }
 

@@ -10,7 +10,6 @@ import java.time.format.TextStyle;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import pilefolio.analysis.sequence.Programme;
 import pilefolio.analysis.sequence.Programme.PlannedPile;
 import pilefolio.model.PileKind;
@@ -249,20 +248,13 @@ public final class Schedules {
           line.count(),
           line.diameter(),
           line.drilled(),
-          drilled(line),
+          line.drilledAll(),
           line.mix(),
           line.volume(),
           line.total(),
           line.beam().orElse(null));
     }
     sheet.sums();
-  }
-
-  /** Count times length; both are counted and measured above. */
-  private static OptionalDouble drilled(QuantityLine line) {
-    return line.drilled().isPresent()
-        ? OptionalDouble.of(line.count() * line.drilled().getAsDouble())
-        : OptionalDouble.empty();
   }
 
   private void noteProgramme(ScheduleSheet sheet) {

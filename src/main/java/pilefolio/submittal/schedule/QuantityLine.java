@@ -39,6 +39,13 @@ public record QuantityLine(
     Optional<Answer> levels,
     Optional<Answer> concrete) {
 
+  /** Drilled length of all, m. */
+  public OptionalDouble drilledAll() {
+    return drilled.isPresent()
+        ? OptionalDouble.of(count * drilled.getAsDouble())
+        : OptionalDouble.empty();
+  }
+
   /** Every run, primaries first. */
   public static List<QuantityLine> all(Submittal submittal) {
     List<QuantityLine> lines = new ArrayList<>();
