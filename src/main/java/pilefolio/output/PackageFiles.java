@@ -5,6 +5,7 @@ import java.time.ZoneOffset;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import pilefolio.model.DocumentStatus;
 import pilefolio.model.PaperSize;
 import pilefolio.model.Project;
@@ -21,6 +22,7 @@ import pilefolio.output.pdf.RenderedPdf;
 import pilefolio.output.pdf.TemplateSource;
 import pilefolio.output.pdf.Templates;
 import pilefolio.output.xlsx.CheckerWorkbook;
+import pilefolio.output.xlsx.Schedules;
 import pilefolio.submittal.Submittal;
 import pilefolio.submittal.calculations.CalculationContent;
 import pilefolio.submittal.figure.FigureContent;
@@ -60,6 +62,9 @@ public final class PackageFiles {
     RenderedPdf calculations = files.calculations();
     made.put("calculations.pdf", calculations.content());
     made.put("method-statement.pdf", files.methodStatement().content());
+    made.put(
+        "schedules.xlsx",
+        Schedules.write(submittal, Optional.empty(), "it was not worked out."));
     made.put("checker.xlsx", CheckerWorkbook.write(submittal));
     made.put("record.json", files.record(calculations.pages()));
     return made;
