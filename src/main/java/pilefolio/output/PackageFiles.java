@@ -5,7 +5,6 @@ import java.time.ZoneOffset;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import pilefolio.model.DocumentStatus;
 import pilefolio.model.PaperSize;
 import pilefolio.model.Project;
@@ -62,9 +61,7 @@ public final class PackageFiles {
     RenderedPdf calculations = files.calculations();
     made.put("calculations.pdf", calculations.content());
     made.put("method-statement.pdf", files.methodStatement().content());
-    made.put(
-        "schedules.xlsx",
-        Schedules.write(submittal, Optional.empty(), "it was not worked out."));
+    made.put("schedules.xlsx", Schedules.write(submittal));
     made.put("checker.xlsx", CheckerWorkbook.write(submittal));
     made.put("record.json", files.record(calculations.pages()));
     return made;

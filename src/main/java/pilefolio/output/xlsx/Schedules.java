@@ -10,8 +10,8 @@ import java.time.format.TextStyle;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import pilefolio.analysis.sequence.Programme;
 import pilefolio.analysis.sequence.Programme.PlannedPile;
+import pilefolio.checks.sequence.Programmes;
 import pilefolio.model.PileKind;
 import pilefolio.model.Project;
 import pilefolio.output.xlsx.ScheduleSheet.Column;
@@ -28,28 +28,19 @@ import pilefolio.submittal.schedule.QuantityLine;
  */
 public final class Schedules {
   private final Submittal submittal;
-  private final Optional<Programme> programme;
-  private final String without;
   private final SpreadsheetFile file;
   private final PileSchedule piles;
 
-  private Schedules(Submittal submittal, Optional<Programme> programme, String without) {
+  private Schedules(Submittal submittal) {
     Project project = submittal.job().submission().project();
     this.submittal = submittal;
-    this.programme = programme;
-    this.without = without;
     this.file = new SpreadsheetFile("Schedules, " + project.title(), project.date());
-    this.piles = PileSchedule.of(submittal, programme);
+    this.piles = PileSchedule.of(submittal);
   }
 
-  /**
-   * The schedules as a file.
-   *
-   * @param programme the programme, if one was found
-   * @param without why there is none, as a sentence; empty if there is one
-   */
-  public static byte[] write(Submittal submittal, Optional<Programme> programme, String without) {
-    Schedules schedules = new Schedules(submittal, programme, without);
+  /** The schedules as a file. */
+  public static byte[] write(Submittal submittal) {
+    Schedules schedules = new Schedules(submittal);
     schedules.piles();
     schedules.beams();
     schedules.days();
@@ -258,8 +249,13 @@ public final class Schedules {
   }
 
   private void noteProgramme(ScheduleSheet sheet) {
-    if (programme.isEmpty()) {
-      sheet.note("No programme: " + without);
+    Programmes programmes = Programmes.of(submittal.job());
+    if (programmes.programme().isEmpty()) {
+      sheet.note(
+          "No programme: "
+              + (programmes.missing().isEmpty()
+                  ? "no order was found that keeps every rule."
+                  : programmes.missing()));
     }
   }
 
