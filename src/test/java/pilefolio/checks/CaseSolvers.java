@@ -86,7 +86,8 @@ final class CaseSolvers {
                 10,
                 0,
                 Double.POSITIVE_INFINITY,
-                p.path("days").asInt() - 1)));
+                p.path("days").asInt() - 1)))
+        .get(0);
   }
 
   private static Given given(JsonNode problem, String name) {

@@ -14,7 +14,9 @@ public final class ConcreteChecks {
           new LiftRate(),
           new PumpStrokes(),
           new CasingHead(),
-          new CasingDrop());
+          new CasingDrop(),
+          new ConcretePressure(),
+          new Spoil());
 
   private ConcreteChecks() {}
 }

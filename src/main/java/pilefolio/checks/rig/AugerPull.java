@@ -77,7 +77,8 @@ public final class AugerPull extends RunCheck {
                         .set("P_r", need(rig.pull(), "the rated pull of " + rig.id()))
                         .set("ρ", From.cell(job.submission().methods().capacityReserve())),
                     job,
-                    run)
+                    run,
+                    BoreGround.whole())
                 .calculate()));
   }
 }

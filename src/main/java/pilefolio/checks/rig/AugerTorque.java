@@ -21,6 +21,7 @@ import pilefolio.model.Technique;
 import pilefolio.model.Tool;
 import pilefolio.model.WallRun;
 import pilefolio.trace.CalcSheet;
+import pilefolio.trace.Calculation;
 import pilefolio.trace.Given;
 import pilefolio.trace.Reference;
 
@@ -66,47 +67,46 @@ public final class AugerTorque extends RunCheck {
     Subject subject = Subject.run(run.id()).piles("secondaries");
     Given rated = need(rig.augerTorque(), "the rated torque of the auger head of " + rig.id());
     Given reserve = From.cell(job.submission().methods().capacityReserve());
-    List<CheckResult> results = new ArrayList<>();
+    List<Calculation> sheets = new ArrayList<>();
     if (run.technique() == Technique.UNCASED_AUGER) {
-      results.add(
-          CheckResult.of(
-              this,
-              subject,
-              BoreGround.layers(
-                      SHEAR
-                          .bind()
-                          .set("D", From.cell(tool.augerDiameter()))
-                          .set("m", From.cell(tool.mobilisedShare()))
-                          .set("T_r", rated)
-                          .set("ρ", reserve),
-                      job,
-                      run)
-                  .calculate()));
+      sheets.add(
+          BoreGround.layers(
+                  SHEAR
+                      .bind()
+                      .set("D", From.cell(tool.augerDiameter()))
+                      .set("m", From.cell(tool.mobilisedShare()))
+                      .set("T_r", rated)
+                      .set("ρ", reserve),
+                  job,
+                  run,
+                  BoreGround.whole())
+              .calculate());
     }
-    if (tool.specificEnergy().isEmpty()
-        || rig.penetration().isEmpty()
-        || rig.rotation().isEmpty()) {
+    List<CheckResult> results = new ArrayList<>();
+    if (tool.specificEnergy().isPresent()
+        && rig.penetration().isPresent()
+        && rig.rotation().isPresent()) {
+      sheets.add(
+          ENERGY
+              .bind()
+              .set("D", From.cell(tool.augerDiameter()))
+              .set("E_s", From.cell(tool.specificEnergy().get()))
+              .set("v", From.cell(rig.penetration().get()))
+              .set("n_r", From.cell(rig.rotation().get()))
+              .set("T_r", rated)
+              .set("ρ", reserve)
+              .calculate());
+    } else {
       results.add(
           CheckResult.notChecked(
               this,
               subject,
               "The estimate from energy needs the specific energy of the ground, the speed and the"
                   + " advance of the auger."));
-      return results;
     }
-    results.add(
-        CheckResult.of(
-            this,
-            subject,
-            ENERGY
-                .bind()
-                .set("D", From.cell(tool.augerDiameter()))
-                .set("E_s", From.cell(tool.specificEnergy().get()))
-                .set("v", From.cell(rig.penetration().get()))
-                .set("n_r", From.cell(rig.rotation().get()))
-                .set("T_r", rated)
-                .set("ρ", reserve)
-                .calculate()));
+    if (!sheets.isEmpty()) {
+      results.add(CheckResult.of(this, subject, sheets));
+    }
     return results;
   }
 }

@@ -22,6 +22,7 @@ import pilefolio.trace.Binding;
 import pilefolio.trace.Binding.Row;
 import pilefolio.trace.CalcSheet;
 import pilefolio.trace.CalcTable;
+import pilefolio.trace.Given;
 import pilefolio.trace.Reference;
 
 /** Shear of the ground along a bore, layer by layer from the platform to the toe. */
@@ -42,7 +43,7 @@ final class BoreGround {
               KPA,
               "effective stress at mid-height",
               Reference.DERIVED)
-          .line("τ = s_u + K·σ'_m·tan(f_δ·φ')", KPA, "shear on the bore", Reference.PRACTICE)
+          .line("τ = α_s·s_u + K·σ'_m·tan(f_δ·φ')", KPA, "shear on the bore", Reference.PRACTICE)
           .line("T_h = τ·h", KN_M, "shear along the layer", Reference.DERIVED)
           .sum("F_τ", "T_h", "shear along the bore, for each unit of its circumference")
           .largest("τ_b", "τ", "greatest shear, taken for the tip too")
@@ -50,19 +51,31 @@ final class BoreGround {
 
   private BoreGround() {}
 
+  /** The whole undrained strength, where a share of the bore wall allows for remoulding. */
+  static Given whole() {
+    return From.layout(1, "undisturbed");
+  }
+
+  /** Half of it, where a turning casing has remoulded the clay. */
+  static Given remoulded() {
+    return From.layout(0.5, "practice for remoulded clay, 0.2 to 0.5");
+  }
+
   /** Adds what the table needs, and the table, to a sheet. */
   static CalcSheet on(CalcSheet sheet) {
     return sheet
         .given("q_0", KPA, "stress at platform level")
+        .given("α_s", pilefolio.units.Units.ONE, "share of the undrained strength on the bore")
         .given("K", pilefolio.units.Units.ONE, "horizontal over vertical stress on the bore")
         .given("f_δ", pilefolio.units.Units.ONE, "friction on the bore over angle of friction")
         .table(TABLE);
   }
 
   /** Hands in the layers that the secondaries of a run go through. */
-  static Binding layers(Binding binding, Job job, WallRun run) {
+  static Binding layers(Binding binding, Job job, WallRun run, Given share) {
     binding
         .set("q_0", From.layout(0, "no load on the platform"))
+        .set("α_s", share)
         .set("K", From.layout(0.5, "practice, 0.4 to 0.8"))
         .set("f_δ", From.layout(2.0 / 3, "practice, 0.5 to 0.67"));
     GroundProfile profile = job.submission().profile(run);

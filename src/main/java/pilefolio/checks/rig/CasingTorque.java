@@ -30,8 +30,7 @@ public final class CasingTorque extends RunCheck {
           .line("T_p = ρ·T_r", KNM, "torque that may be used", Reference.PRACTICE)
           .require("T_c ≤ T_p", "the head turns the casing with reserve", Reference.PRACTICE)
           .note(
-              "Shear on the whole casing; the greatest shear of any layer, "
-                  + "and cutting of the primaries at the shoe, come on top.");
+              "Shear acts on the whole casing. Cutting of the primaries at the shoe comes on top.");
 
   /** The check. */
   public CasingTorque() {
@@ -60,7 +59,8 @@ public final class CasingTorque extends RunCheck {
                                 "the rated torque of the casing head of " + rig.id()))
                         .set("ρ", From.cell(job.submission().methods().capacityReserve())),
                     job,
-                    run)
+                    run,
+                    BoreGround.remoulded())
                 .calculate()));
   }
 }

@@ -17,7 +17,8 @@ public final class RigChecks {
           new Batter(),
           new Winch(),
           new BeamUpending(),
-          new BeamSetting());
+          new BeamSetting(),
+          new BeamHanging());
 
   private RigChecks() {}
 }

@@ -17,6 +17,7 @@ import pilefolio.checks.geometry.Levels;
 import pilefolio.model.Rig;
 import pilefolio.model.WallRun;
 import pilefolio.trace.CalcSheet;
+import pilefolio.trace.Calculation;
 import pilefolio.trace.Reference;
 
 /** Line pull to hang a beam, and height of the hook. */
@@ -56,37 +57,33 @@ public final class Winch extends RunCheck {
     List<CheckResult> results = new ArrayList<>();
     for (HungBeam hung : HungBeam.of(job, run)) {
       Subject subject = Subject.run(run.id()).piles("beams of the " + Levels.plural(hung.kind()));
-      results.add(
-          CheckResult.of(
-              this,
-              subject,
-              SHEET
-                  .bind()
-                  .set("m_b", hung.property(hung.section().mass()))
-                  .set("l_b", hung.length())
-                  .set("W_r", From.layout(1500, "practice"))
-                  .set("φ_d", From.layout(1.25, "practice, 1.1 to 1.25"))
-                  .set("n_p", rig.winchParts().map(From::cell).orElse(From.layout(1, "one part")))
-                  .set("F_r", need(rig.winchLinePull(), "the rated line pull of " + rig.id()))
-                  .set("ρ", From.cell(job.submission().methods().capacityReserve()))
-                  .calculate()));
-      if (rig.hookHeight().isEmpty()) {
+      List<Calculation> sheets = new ArrayList<>();
+      sheets.add(
+          SHEET
+              .bind()
+              .set("m_b", hung.property(hung.section().mass()))
+              .set("l_b", hung.length())
+              .set("W_r", From.layout(1500, "practice"))
+              .set("φ_d", From.layout(1.25, "practice, 1.1 to 1.25"))
+              .set("n_p", rig.winchParts().map(From::cell).orElse(From.layout(1, "one part")))
+              .set("F_r", need(rig.winchLinePull(), "the rated line pull of " + rig.id()))
+              .set("ρ", From.cell(job.submission().methods().capacityReserve()))
+              .calculate());
+      if (rig.hookHeight().isPresent()) {
+        sheets.add(
+            HEIGHT
+                .bind()
+                .set("l_b", hung.length())
+                .set("l_s", From.layout(2, "practice"))
+                .set("h_g", From.layout(1, "practice"))
+                .set("h_k", From.cell(rig.hookHeight().get()))
+                .calculate());
+      } else {
         results.add(
             CheckResult.notChecked(
                 this, subject, "The workbook does not give the hook height of " + rig.id() + "."));
-      } else {
-        results.add(
-            CheckResult.of(
-                this,
-                subject,
-                HEIGHT
-                    .bind()
-                    .set("l_b", hung.length())
-                    .set("l_s", From.layout(2, "practice"))
-                    .set("h_g", From.layout(1, "practice"))
-                    .set("h_k", From.cell(rig.hookHeight().get()))
-                    .calculate()));
       }
+      results.add(CheckResult.of(this, subject, sheets));
     }
     return results;
   }

@@ -51,7 +51,8 @@ public final class ProgrammeFound implements Check {
               ONE,
               "rules broken",
               "count of every rule from the dates alone, apart from the search")
-          .require("N_d ≥ N", "every pile has its day", Reference.DERIVED)
+          .line("N_b = N − N_d", ONE, "piles without a day", Reference.DERIVED)
+          .require("N_b ≤ 0", "every pile has its day", Reference.DERIVED)
           .require("N_x ≤ 0", "no rule is broken", Reference.DERIVED)
           .require("r_max ≤ 1", "no shift is longer than it is", Reference.DERIVED);
 
@@ -65,7 +66,7 @@ public final class ProgrammeFound implements Check {
                   .sum("N_b", "n_b", "piles without a day"))
           .line("N_d = N − N_b", ONE, "piles with a day in the best order", Reference.DERIVED)
           .line("r_o = N_d/N_o", ONE, "piles placed for each order tried", Reference.DERIVED)
-          .require("N_d ≥ N", "every pile has its day", Reference.DERIVED)
+          .require("N_b ≤ 0", "every pile has its day", Reference.DERIVED)
           .note("The search is wide but no proof that no order exists.");
 
   private static final CalcSheet CHANGES =
@@ -104,21 +105,20 @@ public final class ProgrammeFound implements Check {
       return List.of(CheckResult.notChecked(this, Subject.JOB, programmes.missing()));
     }
     SequenceJob sequence = programmes.sequence().get();
-    if (programmes.programme().isPresent()) {
-      return List.of(
-          CheckResult.of(this, Subject.JOB, found(sequence, programmes.programme().get())));
-    }
     return List.of(
         CheckResult.of(
-            this, Subject.JOB, blocked(sequence, programmes.infeasible().orElseThrow())));
+            this, Subject.JOB, sheets(sequence, programmes.outcome().orElseThrow())));
   }
 
-  /** Searches and works out the sheet that says what came of it. */
-  public static Calculation solve(SequenceJob sequence) {
-    SequenceOutcome outcome = Scheduler.programme(sequence);
+  /** Searches and works out the sheets that say what came of it. */
+  public static List<Calculation> solve(SequenceJob sequence) {
+    return sheets(sequence, Scheduler.programme(sequence));
+  }
+
+  private static List<Calculation> sheets(SequenceJob sequence, SequenceOutcome outcome) {
     return outcome instanceof Programme programme
-        ? found(sequence, programme)
-        : blocked(sequence, (Infeasible) outcome).get(0);
+        ? List.of(found(sequence, programme))
+        : blocked(sequence, (Infeasible) outcome);
   }
 
   private static Calculation found(SequenceJob sequence, Programme programme) {

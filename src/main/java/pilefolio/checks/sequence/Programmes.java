@@ -115,7 +115,7 @@ public record Programmes(
       StrengthWindow window = WindowOfPrimaries.window(job, run);
       Calculation primary = CycleTime.of(job, run, PileKind.PRIMARY);
       Calculation secondary = CycleTime.of(job, run, PileKind.SECONDARY);
-      piles.addAll(piles(job, run, window, primary, secondary));
+      piles.addAll(piles(run, window, primary, secondary));
       longestShift = Math.max(longestShift, Units.H.fromSi(primary.value("t_S")));
     }
     List<Crew> crews = new ArrayList<>();
@@ -147,7 +147,7 @@ public record Programmes(
   }
 
   private static List<WallPile> piles(
-      Job job, WallRun run, StrengthWindow window, Calculation primary, Calculation secondary) {
+      WallRun run, StrengthWindow window, Calculation primary, Calculation secondary) {
     PileLayout layout = run.layout();
     List<WallPile> piles = new ArrayList<>();
     for (Pile pile : layout.piles()) {
