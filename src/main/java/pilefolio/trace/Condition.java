@@ -28,6 +28,9 @@ public record Condition(String text, List<Comparison> parts) {
     /** More than. */
     MORE(">");
 
+    /** Relative size of what a few operations lose, far below any digit printed. */
+    private static final double NOISE = 4e-15;
+
     private final String text;
 
     Sign(String text) {
@@ -39,13 +42,17 @@ public record Condition(String text, List<Comparison> parts) {
       return text;
     }
 
-    /** Whether the comparison holds, unrounded. */
+    /**
+     * Whether the comparison holds, unrounded. Sides that differ only by the noise of the last bits
+     * are equal.
+     */
     public boolean holds(double left, double right) {
+      boolean equal = Math.abs(left - right) <= NOISE * Math.max(Math.abs(left), Math.abs(right));
       return switch (this) {
-        case AT_MOST -> left <= right;
-        case AT_LEAST -> left >= right;
-        case LESS -> left < right;
-        case MORE -> left > right;
+        case AT_MOST -> equal || left < right;
+        case AT_LEAST -> equal || left > right;
+        case LESS -> !equal && left < right;
+        case MORE -> !equal && left > right;
       };
     }
   }

@@ -77,16 +77,17 @@ final class CaseSolvers {
                   List.of("P" + (i - 1), "P" + (i + 1))));
     }
     return ProgrammeFound.solve(
-        new SequenceJob(
-            piles,
-            List.of(new Crew("rig", p.path("perDay").asInt(), Set.of())),
-            new SiteCalendar(LocalDate.of(2027, 3, 1), EnumSet.allOf(DayOfWeek.class), Set.of()),
-            new SequenceRules(
-                new FreshPileRule(p.path("k").asDouble(), 0, 24),
-                10,
-                0,
-                Double.POSITIVE_INFINITY,
-                p.path("days").asInt() - 1)))
+            new SequenceJob(
+                piles,
+                List.of(new Crew("rig", p.path("perDay").asInt(), Set.of())),
+                new SiteCalendar(
+                    LocalDate.of(2027, 3, 1), EnumSet.allOf(DayOfWeek.class), Set.of()),
+                new SequenceRules(
+                    new FreshPileRule(p.path("k").asDouble(), 0, 24),
+                    10,
+                    0,
+                    Double.POSITIVE_INFINITY,
+                    p.path("days").asInt() - 1)))
         .get(0);
   }
 

@@ -89,14 +89,7 @@ class InstallationChecksTest {
           i % 2 == 0
               ? WallPile.primary("P" + i, "A", 0.45 * i, 0, 0.6, 60, 5, window)
               : WallPile.secondary(
-                  "S" + i,
-                  "A",
-                  0.45 * i,
-                  0,
-                  0.6,
-                  60,
-                  5,
-                  List.of("P" + (i - 1), "P" + (i + 1))));
+                  "S" + i, "A", 0.45 * i, 0, 0.6, 60, 5, List.of("P" + (i - 1), "P" + (i + 1))));
     }
     List<Calculation> sheets =
         ProgrammeFound.solve(
@@ -113,11 +106,11 @@ class InstallationChecksTest {
                     SequenceRules.OPEN_END)));
     assertEquals(2, sheets.size());
     assertEquals(Verdict.Result.NOT_SATISFIED, sheets.get(0).verdict().result());
-    assertTrue(sheets.get(0).table("blocked").rows().get(0).label().contains("S"), sheets.toString());
+    assertTrue(
+        sheets.get(0).table("blocked").rows().get(0).label().contains("S"), sheets.toString());
     List<String> changes =
         sheets.get(1).table("changes").rows().stream().map(row -> row.label()).toList();
-    assertTrue(
-        changes.stream().anyMatch(c -> c.startsWith("last age to cut")), changes.toString());
+    assertTrue(changes.stream().anyMatch(c -> c.startsWith("last age to cut")), changes.toString());
     for (Calculation sheet : sheets) {
       assertFalse(new Printer(DisplaySystem.SI).print(sheet).entries().isEmpty());
     }

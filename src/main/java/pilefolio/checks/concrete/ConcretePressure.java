@@ -76,7 +76,6 @@ public final class ConcretePressure extends RunCheck {
               .set("z", From.layout(depth * third / 3, "share of the depth")));
     }
     return List.of(
-        CheckResult.of(
-            this, Subject.run(run.id()).piles("secondaries"), binding.calculate()));
+        CheckResult.of(this, Subject.run(run.id()).piles("secondaries"), binding.calculate()));
   }
 }

@@ -106,8 +106,7 @@ public final class ProgrammeFound implements Check {
     }
     SequenceJob sequence = programmes.sequence().get();
     return List.of(
-        CheckResult.of(
-            this, Subject.JOB, sheets(sequence, programmes.outcome().orElseThrow())));
+        CheckResult.of(this, Subject.JOB, sheets(sequence, programmes.outcome().orElseThrow())));
   }
 
   /** Searches and works out the sheets that say what came of it. */
