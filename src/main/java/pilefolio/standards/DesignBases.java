@@ -29,11 +29,21 @@ public final class DesignBases {
       DesignBasis.ConcreteCode concrete,
       List<Combination> combinations,
       List<Factor> factors,
+      List<Factor> further,
       List<DesignBasis.Use> references) {
 
     DesignBasis basis() {
       return new DesignBasis(
-          id, title, format, steel, concrete, combinations, factors, references, List.of());
+          id,
+          title,
+          format,
+          steel,
+          concrete,
+          combinations,
+          factors,
+          further,
+          references,
+          List.of());
     }
   }
 

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Stream;
 import pilefolio.trace.Reference;
 
 /**
@@ -17,7 +18,9 @@ import pilefolio.trace.Reference;
  * @param steel code of the steel checks
  * @param concrete code of the concrete checks
  * @param combinations sets of factors that are run
- * @param factors every factor, in the order in which they are printed
+ * @param factors every factor that a check uses, in the order in which they are printed
+ * @param further recommended values of the same tables that no check uses; they are not printed and
+ *     cannot be changed, so that nobody relies on a change without effect
  * @param references documents the basis rests on
  * @param overrides what the user changed; empty for a basis as published
  */
@@ -29,6 +32,7 @@ public record DesignBasis(
     ConcreteCode concrete,
     List<Combination> combinations,
     List<Factor> factors,
+    List<Factor> further,
     List<Use> references,
     List<Entered> overrides) {
 
@@ -83,13 +87,14 @@ public record DesignBasis(
     Objects.requireNonNull(concrete);
     combinations = List.copyOf(combinations);
     factors = List.copyOf(factors);
+    further = List.copyOf(further);
     references = List.copyOf(references);
     overrides = List.copyOf(overrides);
     if (combinations.isEmpty()) {
       throw new IllegalArgumentException(id + ": no combination");
     }
     Map<String, String> keyOf = new LinkedHashMap<>();
-    for (Factor factor : factors) {
+    for (Factor factor : Stream.concat(factors.stream(), further.stream()).toList()) {
       if (keyOf.containsValue(factor.key()) || keyOf.put(factor.symbol(), factor.key()) != null) {
         throw new IllegalArgumentException(id + ": key or symbol twice, " + factor.key());
       }
@@ -135,7 +140,9 @@ public record DesignBasis(
   }
 
   private Optional<Factor> find(String key) {
-    return factors.stream().filter(factor -> factor.key().equals(key)).findFirst();
+    return Stream.concat(factors.stream(), further.stream())
+        .filter(factor -> factor.key().equals(key))
+        .findFirst();
   }
 
   /**
@@ -175,7 +182,7 @@ public record DesignBasis(
           String key = at < 0 ? entry : entry.substring(0, at);
           String combination = at < 0 ? Factor.ALL : entry.substring(at + 1);
           Factor factor = changed.get(key);
-          String reason = refusal(factor, combination, value);
+          String reason = refusal(key, factor, combination, value);
           if (!reason.isEmpty()) {
             refused.add(new Refusal(entry, reason));
             return;
@@ -192,12 +199,16 @@ public record DesignBasis(
             concrete,
             combinations,
             List.copyOf(changed.values()),
+            further,
             references,
             made);
     return new Changed(basis, refused);
   }
 
-  private String refusal(Factor factor, String combination, double value) {
+  private String refusal(String key, Factor factor, String combination, double value) {
+    if (factor == null && has(key)) {
+      return "no check uses this factor";
+    }
     if (factor == null) {
       return "the basis " + id + " has no factor of this name";
     }

@@ -7,13 +7,20 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.type.TypeReference;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import pilefolio.trace.CalcSheet;
 import pilefolio.trace.Known;
+import pilefolio.units.Units;
 
 /** Values of the design bases against the documents they name, and how users change them. */
 class DesignBasisTest {
@@ -131,6 +138,40 @@ class DesignBasisTest {
         changed.refused().stream().map(DesignBasis.Refusal::entry).toList());
     assertEquals("the value must lie between 1 and 2", changed.refused().get(2).reason());
     assertEquals(1.4, EC.value("pile.model", "DA1-1"), "the published basis stays as it is");
+  }
+
+  /** A factor that no check reads could be changed without effect; such ones are kept apart. */
+  @Test
+  void everyFactorIsReadByACheck() throws IOException {
+    StringBuilder sources = new StringBuilder();
+    try (Stream<Path> files = Files.walk(Path.of("src/main/java/pilefolio/checks"))) {
+      for (Path file : files.filter(f -> f.toString().endsWith(".java")).toList()) {
+        sources.append(Files.readString(file));
+      }
+    }
+    for (DesignBasis basis : DesignBases.all()) {
+      for (Factor factor : basis.factors()) {
+        String key = factor.key().replaceAll("pile\\.(bored|cfa)\\.", "");
+        assertTrue(sources.indexOf("\"" + key + "\"") >= 0, factor.key());
+      }
+      for (Factor factor : basis.further()) {
+        assertTrue(sources.indexOf("\"" + factor.key() + "\"") < 0, factor.key());
+        assertEquals(
+            "no check uses this factor",
+            basis.with(Map.of(factor.key(), factor.low())).refused().get(0).reason());
+      }
+    }
+  }
+
+  /** Symbols stand in formulas as they stand in the table of factors. */
+  @Test
+  void symbolsAreInTheNotationOfFormulas() {
+    for (DesignBasis basis : DesignBases.all()) {
+      for (Factor factor : basis.factors()) {
+        CalcSheet sheet = CalcSheet.named("x").given(factor.symbol(), Units.ONE, factor.meaning());
+        assertEquals(Set.of(factor.symbol()), sheet.symbols().keySet());
+      }
+    }
   }
 
   @Test

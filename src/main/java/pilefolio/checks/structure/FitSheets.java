@@ -123,11 +123,7 @@ final class FitSheets {
           .given("f_k", MPA, "strength of the secondary at 28 days")
           .given("k_s", ONE, "strength of a cylinder over that of the specimen")
           .line("F_f = M·s_b/(h − t_f)", KN, "force in the compression flange", GEOMETRY)
-          .line(
-              "F_r = 0.025·F_f",
-              KN,
-              "force that keeps the flange straight",
-              Reference.memory("EN 1993-1-1:2005", "6.3.5.2"))
+          .line("F_r = 0.025·F_f", KN, "force that keeps the flange straight", Reference.PRACTICE)
           .line(
               "σ_r = F_r/(t_f·h)",
               MPA,
