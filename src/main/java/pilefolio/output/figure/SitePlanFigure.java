@@ -31,6 +31,7 @@ public final class SitePlanFigure implements Figure {
   private final PlanView plan;
   private final double stripScale;
   private final double stripHeight;
+  private final boolean ordered;
   private final List<List<PlanPile>> all;
   private final int firstStrip;
   private final int lastStrip;
@@ -68,7 +69,8 @@ public final class SitePlanFigure implements Figure {
       }
     }
     this.stripScale = stripScale(data.piles(), spacing, diameter);
-    this.stripHeight = diameter * stripScale + 23;
+    this.ordered = data.piles().stream().anyMatch(pile -> pile.order() > 0);
+    this.stripHeight = diameter * stripScale + (ordered ? 23 : 17);
     this.all = strips(diameter);
     this.plan = new PlanView(data, WIDTH, PLAN_MOST, stripScale * 0.8);
     this.firstStrip = firstStrip;
@@ -144,11 +146,13 @@ public final class SitePlanFigure implements Figure {
 
   private void strip(Canvas canvas, List<PlanPile> piles, double top, int number) {
     double radius = piles.stream().mapToDouble(PlanPile::diameter).max().orElse(0) / 2 * stripScale;
-    double axis = top + 9.5 + radius;
+    double axis = top + (ordered ? 9.5 : 3.5) + radius;
     double start = piles.get(0).along();
     canvas.text(0, axis, "Strip " + number, Lettering.SMALL.bold().centred());
     Lettering note = Lettering.SMALL.in(Palette.GREY).centred();
-    canvas.text(0, top + 5.2, "order", note);
+    if (ordered) {
+      canvas.text(0, top + 5.2, "order", note);
+    }
     canvas.text(0, axis + radius + 3.4, "mark", note);
     canvas.text(0, axis + radius + 10.2, "along, " + data.unit(), note);
     for (boolean secondaries : new boolean[] {false, true}) {
@@ -217,7 +221,7 @@ public final class SitePlanFigure implements Figure {
         canvas.line(pen, x, axis - radius - 0.8, x, axis + radius + 0.8);
         canvas.text(
             x,
-            axis - radius - 9.2,
+            axis - radius - (ordered ? 9.2 : 2.2),
             "corner",
             Lettering.SMALL.sized(5).in(Palette.WARNING).middle().centred());
       }

@@ -20,6 +20,9 @@ import pilefolio.output.pdf.math.TexSyntaxException;
 final class DrawnElements extends ITextReplacedElementFactory {
   private static final double POINTS_PER_MM = 72 / 25.4;
 
+  /** Space above and below a formula as a part of its letter size. */
+  private static final double AIR = 0.11;
+
   /** Least size of a formula that no break makes narrow enough, as a share of its usual size. */
   private static final double LEAST_SCALE = 0.65;
 
@@ -60,14 +63,15 @@ final class DrawnElements extends ITextReplacedElementFactory {
           room > 0
               ? fitting(formula, size, room / dotsPerPoint, element)
               : layout(size, element).layout(formula);
-      // At least as tall as a line of text, or the renderer loses the base line of the table row.
+      // At least as tall as a line of text, or the renderer loses the base line of the table row;
+      // and with a little air, as lines of formulas stand directly on each other.
       double line = box.getStyle().getLineHeight(c) / dotsPerPoint;
       double above = (line - size) / 2 + size * WatchingText.ASCENT;
       set =
           new MathBox(
               set.width(),
-              Math.max(set.height(), above),
-              Math.max(set.depth(), line - above),
+              Math.max(set.height() + size * AIR, above),
+              Math.max(set.depth() + size * AIR, line - above),
               set.marks());
     } catch (TexSyntaxException e) {
       faults.add(PrintFault.Kind.BAD_FORMULA, element, e.getMessage());
