@@ -51,6 +51,14 @@ public final class FactWriter {
     return value.map(v -> value(v, declared));
   }
 
+  /**
+   * A value whose declared unit has no US counterpart: as entered in US documents, declared in SI
+   * ones.
+   */
+  public Fact entered(Value value, Unit declared) {
+    return value(value, system == DisplaySystem.US ? value.unit() : declared);
+  }
+
   /** A slope of 1 in n. */
   public Fact slope(Value value) {
     return new Fact("1 in " + NumberText.usual(value.si()), source(value));

@@ -52,7 +52,7 @@ public record Ground(Item profile, List<String> runs, List<Item> layers) {
             .cell("investigation", profile.investigation(), profile.at())
             .level("base", profile.base())
             .level("groundwater", profile.groundwater())
-            .value("temperature", profile.temperature(), Units.CELSIUS)
+            .fact("temperature", writer.entered(profile.temperature(), Units.CELSIUS))
             .build();
     return new Ground(item, runs, layers);
   }

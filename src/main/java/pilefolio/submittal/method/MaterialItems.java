@@ -55,7 +55,9 @@ final class MaterialItems {
             .value("workabilityLife", mix.workabilityLife(), Units.MIN)
             .value("unitWeight", mix.unitWeight(), Units.KN_M3)
             .value("largestAggregate", mix.largestAggregate(), Units.MM)
-            .value("deliveredTemperature", mix.deliveredTemperature(), Units.CELSIUS);
+            .fact(
+                "deliveredTemperature",
+                mix.deliveredTemperature().map(v -> writer.entered(v, Units.CELSIUS)));
     if (primaries) {
       item.words("primaries", "yes")
           .value("cuttingLimit", mix.cuttingLimit(), Units.MPA)

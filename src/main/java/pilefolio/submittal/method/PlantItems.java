@@ -29,7 +29,7 @@ final class PlantItems {
         new ItemBuilder(writer, rig.id(), rig.description())
             .words("technique", rig.technique().label())
             .words("runs", runs)
-            .value("mass", rig.mass(), Units.T)
+            .fact("mass", rig.mass().map(v -> writer.entered(v, Units.T)))
             .value("augerTorque", rig.augerTorque(), Units.KNM)
             .value("crowd", rig.crowd(), Units.KN)
             .value("pull", rig.pull(), Units.KN)

@@ -28,7 +28,7 @@ final class Surroundings {
         .value("distance", n.distance(), Units.M)
         .level("foundation", n.foundation())
         .value("settlement", n.settlementLimit(), Units.MM)
-        .value("vibration", n.vibrationLimit(), Units.of("mm/s"))
+        .fact("vibration", n.vibrationLimit().map(v -> writer.entered(v, Units.of("mm/s"))))
         .build();
   }
 

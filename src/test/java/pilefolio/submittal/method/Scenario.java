@@ -5,28 +5,34 @@ import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.UnaryOperator;
 import pilefolio.checks.Job;
+import pilefolio.checks.ToeSizing;
+import pilefolio.findings.CellRef;
 import pilefolio.model.GroundProfile;
+import pilefolio.model.Methods;
 import pilefolio.model.Monitoring;
 import pilefolio.model.Neighbour;
 import pilefolio.model.Person;
 import pilefolio.model.Project;
 import pilefolio.model.Rig;
-import pilefolio.model.RunLevels;
 import pilefolio.model.Stage;
 import pilefolio.model.Submission;
 import pilefolio.model.Support;
 import pilefolio.model.Technique;
+import pilefolio.model.Value;
 import pilefolio.model.WallRun;
 import pilefolio.standards.DesignBases;
 import pilefolio.submittal.Engine;
 import pilefolio.submittal.Submittal;
 import pilefolio.units.DisplaySystem;
+import pilefolio.units.Units;
 import pilefolio.workbook.WorkbookReader;
 
 /** The small sample with one thing or another changed. */
 final class Scenario {
+  private static final Value ONE_NEWTON =
+      Value.entered(1, Units.of("N"), new CellRef("Rigs", 4, 9), "Pull");
+
   private final Submission base;
   private DisplaySystem system;
   private List<WallRun> runs;
@@ -37,6 +43,8 @@ final class Scenario {
   private List<Monitoring> monitoring;
   private List<Person> people;
   private List<GroundProfile> profiles;
+
+  private Methods methods;
 
   private Scenario(Submission base) {
     this.base = base;
@@ -49,15 +57,19 @@ final class Scenario {
     this.monitoring = base.monitoring();
     this.people = base.people();
     this.profiles = base.profiles();
+    this.methods = base.methods();
   }
 
   /** The small sample as it is. */
   static Scenario small() {
+    return sample("ten-piles");
+  }
+
+  /** A sample as it is. */
+  static Scenario sample(String name) {
     try {
       return new Scenario(
-          WorkbookReader.read(Path.of("sample-input", "ten-piles.xlsx"))
-              .submission()
-              .orElseThrow());
+          WorkbookReader.read(Path.of("sample-input", name + ".xlsx")).submission().orElseThrow());
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
@@ -74,22 +86,56 @@ final class Scenario {
 
   /** Every run bored by one technique. */
   Scenario bored(Technique technique) {
-    runs = runs.stream().map(run -> bored(run, technique)).toList();
-    rigs = rigs.stream().map(rig -> bored(rig, technique)).toList();
+    runs = runs.stream().map(run -> run(run, technique, run.support())).toList();
+    rigs = rigs.stream().map(rig -> rig(rig, technique, rig.pull())).toList();
     return this;
   }
 
-  /** Every run with this support from its second stage on. */
+  /** Every run with this support. */
   Scenario supported(Support support) {
     supports = List.of(support);
-    runs = runs.stream().map(run -> changed(run, Optional.of(support.id()))).toList();
+    runs = runs.stream().map(run -> run(run, run.technique(), Optional.of(support.id()))).toList();
     return this;
   }
 
   Scenario unsupported() {
     supports = List.of();
-    runs = runs.stream().map(run -> changed(run, Optional.empty())).toList();
+    runs = runs.stream().map(run -> run(run, run.technique(), Optional.empty())).toList();
     stages = stages.stream().map(Scenario::unsupported).toList();
+    return this;
+  }
+
+  /** Rigs rated for a pull of one newton. */
+  Scenario weakRigs() {
+    rigs = rigs.stream().map(rig -> rig(rig, rig.technique(), Optional.of(ONE_NEWTON))).toList();
+    return this;
+  }
+
+  /** A pile is fresh for ten days within twenty diameters, so that no order is possible. */
+  Scenario slowConcrete() {
+    Methods m = methods;
+    methods =
+        new Methods(
+            m.at(),
+            m.earthPressure(),
+            m.cantilever(),
+            m.propped(),
+            m.allowableMargin(),
+            m.tensionCrack(),
+            m.minimumFluidWeight(),
+            m.waterRegime(),
+            m.toleranceSet(),
+            m.positionTolerance(),
+            m.verticalityTolerance(),
+            m.sigmaConvention(),
+            m.openJointLimit(),
+            m.overlapRequired(),
+            m.cutOffMargin(),
+            Value.entered(20, Units.ONE, new CellRef("Methods", 18, 2), "Fresh pile distance"),
+            Value.entered(240, Units.H, new CellRef("Methods", 19, 2), "Fresh pile time"),
+            m.strengthModel(),
+            m.largestAgeDifference(),
+            m.capacityReserve());
     return this;
   }
 
@@ -112,7 +158,7 @@ final class Scenario {
     return new Submission(
         project(base.project()),
         base.basis(),
-        base.methods(),
+        methods,
         profiles,
         runs,
         stages,
@@ -134,7 +180,7 @@ final class Scenario {
   Submittal submittal() {
     Submission s = submission();
     return Submittal.of(
-        new Job(s, DesignBases.find(s.basis().basis()).orElseThrow()),
+        ToeSizing.sized(new Job(s, DesignBases.find(s.basis().basis()).orElseThrow())),
         List.of(),
         new Engine("test", "ten-piles.xlsx", "0".repeat(64)));
   }
@@ -162,24 +208,7 @@ final class Scenario {
         p.localRules());
   }
 
-  private static WallRun bored(WallRun run, Technique technique) {
-    return run(run, technique, run.levels(), run.support());
-  }
-
-  private static WallRun changed(WallRun run, Optional<String> support) {
-    return run(run, run.technique(), run.levels(), support);
-  }
-
-  Scenario levels(UnaryOperator<RunLevels> change) {
-    runs =
-        runs.stream()
-            .map(r -> run(r, r.technique(), change.apply(r.levels()), r.support()))
-            .toList();
-    return this;
-  }
-
-  private static WallRun run(
-      WallRun r, Technique technique, RunLevels levels, Optional<String> support) {
+  private static WallRun run(WallRun r, Technique technique, Optional<String> support) {
     return new WallRun(
         r.at(),
         r.id(),
@@ -188,7 +217,7 @@ final class Scenario {
         technique,
         r.permanent(),
         r.line(),
-        levels,
+        r.levels(),
         r.profile(),
         r.guideWall(),
         r.batter(),
@@ -200,7 +229,7 @@ final class Scenario {
         r.tool());
   }
 
-  private static Rig bored(Rig r, Technique technique) {
+  private static Rig rig(Rig r, Technique technique, Optional<Value> pull) {
     return new Rig(
         r.at(),
         r.id(),
@@ -210,7 +239,7 @@ final class Scenario {
         r.augerTorque(),
         r.casingTorque(),
         r.crowd(),
-        r.pull(),
+        pull,
         r.stroke(),
         r.extension(),
         r.headOffset(),
