@@ -8,6 +8,7 @@ import pilefolio.checks.ground.GroundChecks;
 import pilefolio.checks.pile.PileChecks;
 import pilefolio.checks.rig.RigChecks;
 import pilefolio.checks.sequence.SequenceChecks;
+import pilefolio.checks.stability.StabilityChecks;
 import pilefolio.checks.structure.StructureChecks;
 
 /** The explicit list of all checks, in the order of the calculation package. */
@@ -16,6 +17,7 @@ public final class Checks {
   public static final List<Check> ALL =
       Stream.of(
               GroundChecks.ALL,
+              StabilityChecks.ALL,
               StructureChecks.ALL,
               PileChecks.ALL,
               GeometryChecks.ALL,

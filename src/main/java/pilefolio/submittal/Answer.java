@@ -13,8 +13,8 @@ import pilefolio.trace.Verdict;
  * @param number number that documents print, such as {@code 5.2}; shared by the results of one
  *     check
  * @param result what came of it
- * @param governing true for the worst result of its check, or of its check in a wall run, which is
- *     printed in full; the others are rows of a table
+ * @param governing true for the worst result of its check, or of its check in a wall run, and for
+ *     what deciding situations rest on; these are printed in full, the others are rows of a table
  */
 public record Answer(String anchor, String number, CheckResult result, boolean governing) {
 

@@ -12,6 +12,7 @@ import pilefolio.checks.CheckResult;
 import pilefolio.checks.Checks;
 import pilefolio.checks.Family;
 import pilefolio.checks.Job;
+import pilefolio.checks.situation.KeySituations;
 import pilefolio.trace.Printer;
 import pilefolio.trace.Verdict.Result;
 import pilefolio.units.DisplaySystem;
@@ -41,6 +42,7 @@ public record Submittal(Job job, List<Answer> answers, List<InputLine> inputs, E
     List<Answer> answers = new ArrayList<>();
     Map<Family, Integer> chapters = new EnumMap<>(Family.class);
     Map<Family, Integer> sections = new EnumMap<>(Family.class);
+    KeySituations key = KeySituations.of(job);
     for (Check check : Checks.ALL) {
       List<CheckResult> results = new ArrayList<>(check.run(job));
       if (results.isEmpty()) {
@@ -61,7 +63,7 @@ public record Submittal(Job job, List<Answer> answers, List<InputLine> inputs, E
                 check.id() + "-" + (i + 1),
                 chapter + "." + section,
                 results.get(i),
-                seen.add(group)));
+                check.derivation() ? key.hold(results.get(i).subject()) : seen.add(group)));
       }
     }
     return new Submittal(job, answers, inputs, engine);

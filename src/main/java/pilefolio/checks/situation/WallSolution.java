@@ -21,6 +21,8 @@ import pilefolio.model.ProppedMethod;
  * @param method the method that the user chose for a cantilever or a supported wall
  * @param loading pressures; empty if a method refuses the ground
  * @param equilibrium the wall in equilibrium; empty if there is none
+ * @param cause the kind of reason why there is no equilibrium; empty if there is one, or if a
+ *     method refuses the ground
  * @param reason why there is no equilibrium; empty if there is one
  */
 public record WallSolution(
@@ -28,6 +30,7 @@ public record WallSolution(
     WallMethod method,
     Optional<WallLoading> loading,
     Optional<Equilibrium> equilibrium,
+    Optional<NoEquilibrium.Cause> cause,
     String reason) {
 
   /** Solves a situation. */
@@ -38,15 +41,25 @@ public record WallSolution(
       loading = new WallLoading(situation.ground());
     } catch (OutsideRange e) {
       return new WallSolution(
-          situation, method, Optional.empty(), Optional.empty(), e.getMessage());
+          situation, method, Optional.empty(), Optional.empty(), Optional.empty(), e.getMessage());
     }
     WallOutcome outcome = method.solve(loading);
     if (outcome instanceof NoEquilibrium none) {
       return new WallSolution(
-          situation, method, Optional.of(loading), Optional.empty(), none.reason());
+          situation,
+          method,
+          Optional.of(loading),
+          Optional.empty(),
+          Optional.of(none.cause()),
+          none.reason());
     }
     return new WallSolution(
-        situation, method, Optional.of(loading), Optional.of((Equilibrium) outcome), "");
+        situation,
+        method,
+        Optional.of(loading),
+        Optional.of((Equilibrium) outcome),
+        Optional.empty(),
+        "");
   }
 
   private static WallMethod method(DesignSituation s) {

@@ -3,15 +3,11 @@ package pilefolio.checks.structure;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
-import pilefolio.analysis.wall.Equilibrium;
-import pilefolio.analysis.wall.NetSegment;
 import pilefolio.checks.Job;
 import pilefolio.checks.Subject;
 import pilefolio.checks.WallEffects;
-import pilefolio.checks.situation.RunDesign;
-import pilefolio.checks.situation.WallSolution;
+import pilefolio.checks.stability.WallSolutions;
 import pilefolio.model.WallRun;
 import pilefolio.trace.Given;
 import pilefolio.trace.Source;
@@ -25,8 +21,6 @@ import pilefolio.trace.Source;
  */
 public record Effects(WallRun run, String combination, List<WallEffects> stages) {
 
-  private static final double KILO = 1000;
-
   /** Copies the list. */
   public Effects {
     stages = List.copyOf(stages);
@@ -38,34 +32,10 @@ public record Effects(WallRun run, String combination, List<WallEffects> stages)
   /** The effects of a run in a combination; empty if the wall is not in equilibrium. */
   public static Optional<Effects> of(Job job, WallRun run, String combination) {
     List<WallEffects> stages =
-        RunDesign.of(job, run).solutions().stream()
-            .filter(s -> s.equilibrium().isPresent())
-            .map(Effects::effects)
+        WallSolutions.effects(job, run).stream()
             .filter(e -> e.combination().equals(combination))
             .toList();
     return stages.isEmpty() ? Optional.empty() : Optional.of(new Effects(run, combination, stages));
-  }
-
-  private static WallEffects effects(WallSolution solution) {
-    Equilibrium e = solution.equilibrium().orElseThrow();
-    double pressure = 0;
-    for (NetSegment s : e.statics().pressure().segments()) {
-      if (s.topLevel() > e.excavationLevel()) {
-        pressure = Math.max(pressure, Math.max(s.topPressure(), s.bottomPressure()));
-      }
-    }
-    return new WallEffects(
-        solution.situation().run().id(),
-        solution.situation().stage().number(),
-        solution.situation().combination().id(),
-        KILO * Math.abs(e.statics().governing().moment()),
-        e.statics().governing().level(),
-        KILO * Math.abs(e.statics().greatestShear().shear()),
-        e.supportForce().isPresent()
-            ? OptionalDouble.of(KILO * e.supportForce().getAsDouble())
-            : OptionalDouble.empty(),
-        KILO * pressure,
-        new BeamBending());
   }
 
   /** The stage with the greatest moment. */
@@ -121,7 +91,8 @@ public record Effects(WallRun run, String combination, List<WallEffects> stages)
   }
 
   private static Source source(WallEffects effects, String what) {
-    return method(effects, what);
+    return new Source.Line(
+        effects.check().id(), effects.check().title() + ", stage " + effects.stage(), what);
   }
 
   private static Source method(WallEffects effects, String what) {

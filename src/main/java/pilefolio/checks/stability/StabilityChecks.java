@@ -1,0 +1,28 @@
+package pilefolio.checks.stability;
+
+import java.util.List;
+import java.util.stream.Stream;
+import pilefolio.checks.Check;
+
+/** The checks of stability, in the order of the calculation package. */
+public final class StabilityChecks {
+  /** Embedment, one check for each method. */
+  static final List<EmbedmentCheck> EMBEDMENT =
+      List.of(
+          new FullCantileverEmbedment(),
+          new SimplifiedCantileverEmbedment(),
+          new FreeEarthEmbedment(),
+          new FixedEarthEmbedment());
+
+  /** Every check of the family. */
+  public static final List<Check> ALL =
+      Stream.<Stream<? extends Check>>of(
+              Stream.of(new DesignExcavation()),
+              EMBEDMENT.stream(),
+              Stream.of(new PassiveReserveCheck(), new WallEffectsCheck(), new SupportForceCheck()))
+          .flatMap(s -> s)
+          .<Check>map(c -> c)
+          .toList();
+
+  private StabilityChecks() {}
+}

@@ -1,0 +1,103 @@
+package pilefolio.checks.stability;
+
+import static pilefolio.units.Units.DEG;
+import static pilefolio.units.Units.KN;
+import static pilefolio.units.Units.KN_M;
+import static pilefolio.units.Units.M;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import pilefolio.checks.Check;
+import pilefolio.checks.CheckResult;
+import pilefolio.checks.Family;
+import pilefolio.checks.From;
+import pilefolio.checks.Job;
+import pilefolio.checks.situation.RunDesign;
+import pilefolio.checks.situation.WallSolution;
+import pilefolio.model.Support;
+import pilefolio.model.WallRun;
+import pilefolio.trace.CalcSheet;
+import pilefolio.trace.Reference;
+import pilefolio.trace.Source;
+
+/** Force in one prop or anchor against its resistance. */
+public final class SupportForceCheck implements Check {
+  private static final double KILO = 1000;
+
+  static final CalcSheet SHEET =
+      CalcSheet.named("Force in a prop or anchor")
+          .given("T", KN_M, "horizontal support force")
+          .given("s", M, "spacing along the wall")
+          .given("α", DEG, "inclination below the horizontal")
+          .given("N_R", KN, "resistance along the axis")
+          .line("N = T·s/cos(α)", KN, "force along the axis", Reference.DERIVED)
+          .require("N ≤ N_R", "the prop or anchor holds", Reference.DERIVED);
+
+  @Override
+  public String id() {
+    return "support-force";
+  }
+
+  @Override
+  public String title() {
+    return "Force in a prop or anchor";
+  }
+
+  @Override
+  public Family family() {
+    return Family.STABILITY;
+  }
+
+  @Override
+  public List<CalcSheet> sheets() {
+    return List.of(SHEET);
+  }
+
+  @Override
+  public List<CheckResult> run(Job job) {
+    List<CheckResult> results = new ArrayList<>();
+    for (WallRun run : job.submission().runs()) {
+      for (WallSolution solution : RunDesign.of(job, run).solutions()) {
+        solution.situation().support().ifPresent(s -> results.add(result(solution, s)));
+      }
+    }
+    return results;
+  }
+
+  private CheckResult result(WallSolution solution, Support support) {
+    var subject = solution.situation().subject();
+    if (solution.equilibrium().isEmpty()) {
+      return CheckResult.notChecked(this, subject, "no equilibrium: " + solution.reason());
+    }
+    double force = KILO * solution.equilibrium().get().supportForce().orElseThrow();
+    if (support.resistance().isEmpty()) {
+      double axial = force * support.spacing().si() / Math.cos(support.inclination().si());
+      return CheckResult.notChecked(
+          this,
+          subject,
+          String.format(
+              Locale.ROOT,
+              "no resistance is entered for support %s; it is to be designed for %.0f kN along its"
+                  + " axis",
+              support.id(),
+              axial / KILO));
+    }
+    String embedment =
+        StabilityChecks.EMBEDMENT.stream()
+            .filter(c -> c.answers(solution))
+            .map(Check::title)
+            .findFirst()
+            .orElseThrow();
+    return CheckResult.of(
+        this,
+        subject,
+        SHEET
+            .bind()
+            .set("T", force, new Source.Line("embedment", embedment, "T"))
+            .set("s", From.cell(support.spacing()))
+            .set("α", From.cell(support.inclination()))
+            .set("N_R", From.cell(support.resistance().get()))
+            .calculate());
+  }
+}

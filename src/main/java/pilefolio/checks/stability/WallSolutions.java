@@ -1,0 +1,76 @@
+package pilefolio.checks.stability;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import pilefolio.analysis.wall.Equilibrium;
+import pilefolio.analysis.wall.NetSegment;
+import pilefolio.checks.Job;
+import pilefolio.checks.WallEffects;
+import pilefolio.checks.situation.RunDesign;
+import pilefolio.checks.situation.WallSolution;
+import pilefolio.model.WallRun;
+import pilefolio.trace.Calculation;
+
+/** What the stability of a wall run hands on to the checks of its structure. */
+public final class WallSolutions {
+  private static final double KILO = 1000;
+
+  private record Key(String run) {}
+
+  private record Effects(List<WallEffects> list) {}
+
+  private WallSolutions() {}
+
+  /**
+   * The effects in each stage and combination that has an equilibrium, coherent SI. The values are
+   * those that the check of shear and moment prints.
+   */
+  public static List<WallEffects> effects(Job job, WallRun run) {
+    return job.shared(new Key(run.id()), Effects.class, j -> make(j, run)).list();
+  }
+
+  /**
+   * Toe level of a wall run, m: the user's, or the least deep one that every stage and combination
+   * allows; empty if there is none.
+   */
+  public static OptionalDouble toe(Job job, WallRun run) {
+    return RunDesign.of(job, run).toe();
+  }
+
+  private static Effects make(Job job, WallRun run) {
+    WallEffectsCheck check = new WallEffectsCheck();
+    List<WallEffects> all = new ArrayList<>();
+    for (WallSolution s : RunDesign.of(job, run).solutions()) {
+      if (s.equilibrium().isEmpty()) {
+        continue;
+      }
+      Equilibrium e = s.equilibrium().get();
+      Calculation sheet = WallEffectsCheck.calculate(e);
+      all.add(
+          new WallEffects(
+              run.id(),
+              s.situation().stage().number(),
+              s.situation().combination().id(),
+              sheet.value("M_E"),
+              e.statics().governing().level(),
+              sheet.value("V_E"),
+              e.supportForce().isPresent()
+                  ? OptionalDouble.of(KILO * e.supportForce().getAsDouble())
+                  : OptionalDouble.empty(),
+              KILO * spanPressure(e),
+              check));
+    }
+    return new Effects(List.copyOf(all));
+  }
+
+  private static double spanPressure(Equilibrium e) {
+    double greatest = 0;
+    for (NetSegment s : e.statics().pressure().segments()) {
+      if (s.topLevel() > e.excavationLevel() + 1e-9) {
+        greatest = Math.max(greatest, Math.max(s.topPressure(), s.bottomPressure()));
+      }
+    }
+    return greatest;
+  }
+}
