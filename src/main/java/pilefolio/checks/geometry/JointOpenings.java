@@ -29,6 +29,9 @@ public final class JointOpenings extends RunCheck {
   private static final Reference TAIL =
       Reference.memory("Abramowitz and Stegun, Handbook of Mathematical Functions", "26.2.17");
 
+  /** Overlap in standard deviations beyond which nothing is claimed. */
+  private static final double MOST = 5;
+
   private static final CalcSheet SHEET =
       CalcSheet.named("Probability that a joint opens")
           .given("D_p", MM, "diameter of the primaries")
@@ -49,12 +52,24 @@ public final class JointOpenings extends RunCheck {
               "standard deviation of one pile on one axis at the level",
               Reference.DERIVED)
           .line("a = c_0/(√(2)·σ)", ONE, "overlap in standard deviations", Reference.DERIVED)
-          .line("t = 1/(1 + 0.2316419·a)", ONE, "argument of the approximation", TAIL)
           .line(
-              "P_1 = exp(−a²/2)/√(2·π)·t·(0.31938153 + t·(−0.356563782 + t·(1.781477937"
-                  + " + t·(−1.821255978 + t·1.330274429))))",
+              "a_c = min(a, 5)",
+              ONE,
+              "counted as at most 5: the model says nothing about rarer events",
+              Reference.PRACTICE)
+          .line(
+              "φ_a = exp(−a_c²/2)/√(2·π)", ONE, "density of the normal distribution there", TAIL)
+          .line("t = 1/(1 + 0.2316419·a_c)", ONE, "argument of the approximation", TAIL)
+          .line(
+              "g_t = t·(0.31938153 + t·(−0.356563782 + t·(1.781477937 + t·(−1.821255978"
+                  + " + t·1.330274429))))",
+              ONE,
+              "tail over density",
+              TAIL)
+          .line(
+              "P_1 = φ_a·g_t",
               PERCENT,
-              "movement along the wall only: upper tail of the normal distribution at a",
+              "movement along the wall only: upper tail of the normal distribution",
               TAIL)
           .found(
               "P_2",
@@ -98,8 +113,13 @@ public final class JointOpenings extends RunCheck {
               Reference.DERIVED)
           .line("t_P = 1/(1 + 0.2316419·a_P)", ONE, "argument of the approximation", TAIL)
           .line(
-              "P_z = exp(−a_P²/2)/√(2·π)·t_P·(0.31938153 + t_P·(−0.356563782 + t_P·(1.781477937"
+              "g_P = t_P·(0.31938153 + t_P·(−0.356563782 + t_P·(1.781477937"
                   + " + t_P·(−1.821255978 + t_P·1.330274429))))",
+              ONE,
+              "tail over density",
+              TAIL)
+          .line(
+              "P_z = exp(−a_P²/2)/√(2·π)·g_P",
               PERCENT,
               "probability at that depth, to verify it",
               TAIL)
@@ -143,7 +163,9 @@ public final class JointOpenings extends RunCheck {
         new PileSpread(
             1000 * p.position().si() / p.sigmas().si(),
             1000 / p.verticality().si() / p.sigmas().si());
-    double sigma = spread.at(p.depth().si());
+    // No less than the spread at which the overlap is MOST standard deviations; see a_c.
+    double sigma =
+        Math.max(spread.at(p.depth().si()), 1000 * overlap / (Math.sqrt(2) * MOST));
     RunOfJoints all = RunOfJoints.of((int) Math.round(p.joints().si()), 1000 * overlap, sigma);
     return SHEET
         .bind()
