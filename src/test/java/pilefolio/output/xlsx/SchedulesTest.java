@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
@@ -18,6 +19,8 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
 import pilefolio.analysis.sequence.Programme;
 import pilefolio.analysis.sequence.Programme.PlannedPile;
+import pilefolio.checks.Job;
+import pilefolio.checks.sequence.Programmes;
 import pilefolio.model.Pile;
 import pilefolio.model.WallRun;
 import pilefolio.output.SampleSubmittal;
@@ -57,6 +60,17 @@ class SchedulesTest {
     return new Programme(planned, false, 1);
   }
 
+  /** The same answers with another programme. */
+  private static Submittal with(
+      Submittal submittal, Optional<Programme> programme, String missing) {
+    Job job = new Job(submittal.job().submission(), submittal.job().basis());
+    job.shared(
+        Programmes.class,
+        Programmes.class,
+        j -> new Programmes(Optional.empty(), programme.map(p -> p), missing, Map.of()));
+    return new Submittal(job, submittal.answers(), submittal.inputs(), submittal.engine());
+  }
+
   private static int column(XSSFSheet sheet, String name) {
     for (Row row : sheet) {
       for (Cell cell : row) {
@@ -91,7 +105,7 @@ class SchedulesTest {
             .findFirst()
             .orElseThrow();
     try (XSSFWorkbook book =
-        open(Schedules.write(submittal, Optional.of(programme(submittal)), ""))) {
+        open(Schedules.write(with(submittal, Optional.of(programme(submittal)), "")))) {
       XSSFSheet sheet = book.getSheet("Pile schedule");
       Row row = row(sheet, 0, last.mark());
       assertEquals(last.east(), number(row, column(sheet, "Easting")), 1e-9);
@@ -115,7 +129,7 @@ class SchedulesTest {
   void concreteByDayAddsUpToTheQuantities() throws IOException {
     Submittal submittal = SampleSubmittal.in(DisplaySystem.SI);
     Optional<Programme> programme = Optional.of(programme(submittal));
-    try (XSSFWorkbook book = open(Schedules.write(submittal, programme, ""))) {
+    try (XSSFWorkbook book = open(Schedules.write(with(submittal, programme, "")))) {
       XSSFSheet days = book.getSheet("Concrete by day");
       XSSFSheet quantities = book.getSheet("Quantities");
       XSSFSheet schedule = book.getSheet("Pile schedule");
@@ -134,7 +148,7 @@ class SchedulesTest {
   void withoutAProgrammeTheReasonStandsInItsPlace() throws IOException {
     Submittal submittal = SampleSubmittal.in(DisplaySystem.US);
     try (XSSFWorkbook book =
-        open(Schedules.write(submittal, Optional.empty(), "A crew has no shift."))) {
+        open(Schedules.write(with(submittal, Optional.empty(), "A crew has no shift.")))) {
       row(book.getSheet("Programme"), 0, "No programme: A crew has no shift.");
       XSSFSheet sheet = book.getSheet("Pile schedule");
       assertEquals("ft", sheet.getRow(firstRow(sheet) - 1).getCell(3).getStringCellValue());
@@ -144,7 +158,7 @@ class SchedulesTest {
   @Test
   void beamsHaveTheirLength() throws IOException {
     Submittal submittal = SampleSubmittal.in(DisplaySystem.SI);
-    try (XSSFWorkbook book = open(Schedules.write(submittal, Optional.empty(), "None."))) {
+    try (XSSFWorkbook book = open(Schedules.write(with(submittal, Optional.empty(), "None.")))) {
       XSSFSheet sheet = book.getSheet("Beams");
       Row first = sheet.getRow(firstRow(sheet));
       Cell length = first.getCell(column(sheet, "Length"));
@@ -163,7 +177,8 @@ class SchedulesTest {
     Submittal submittal = SampleSubmittal.in(DisplaySystem.SI);
     Optional<Programme> programme = Optional.of(programme(submittal));
     assertArrayEquals(
-        Schedules.write(submittal, programme, ""), Schedules.write(submittal, programme, ""));
+        Schedules.write(with(submittal, programme, "")),
+        Schedules.write(with(submittal, programme, "")));
   }
 
   private static int firstRow(XSSFSheet sheet) {
