@@ -85,7 +85,7 @@ abstract class BeamCheck implements Check {
             CheckResult.notChecked(
                 this,
                 Subject.run(run.id()).combination(combination.id()),
-                "the wall has no equilibrium, so there are no moments and forces"));
+                "a stage of the wall has no equilibrium, so moments and forces are not known"));
         continue;
       }
       Subject subject = effects.get().subject(stage.apply(effects.get()));

@@ -60,20 +60,18 @@ final class BeamFoot extends BeamCheck {
 
   private CheckResult result(Job job, WallBeam beam, double foot, String combination) {
     Subject subject = Subject.run(beam.run().id()).combination(combination);
+    if (Effects.of(job, beam.run(), combination).isEmpty()) {
+      return CheckResult.notChecked(
+          this, subject, "a stage of the wall has no equilibrium, so its diagrams are not known");
+    }
     double moment = 0;
     double shear = 0;
-    boolean any = false;
     for (WallSolution solution : RunDesign.of(job, beam.run()).solutions()) {
-      if (solution.situation().combination().id().equals(combination)
-          && solution.equilibrium().isPresent()) {
+      if (solution.situation().combination().id().equals(combination)) {
         Below below = Below.of(solution.equilibrium().get(), foot);
         moment = Math.max(moment, below.moment());
         shear = Math.max(shear, below.shear());
-        any = true;
       }
-    }
-    if (!any) {
-      return CheckResult.notChecked(this, subject, "the wall has no equilibrium");
     }
     try {
       return CheckResult.of(

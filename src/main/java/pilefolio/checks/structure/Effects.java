@@ -7,6 +7,7 @@ import java.util.function.ToDoubleFunction;
 import pilefolio.checks.Job;
 import pilefolio.checks.Subject;
 import pilefolio.checks.WallEffects;
+import pilefolio.checks.situation.RunDesign;
 import pilefolio.checks.stability.WallSolutions;
 import pilefolio.model.WallRun;
 import pilefolio.trace.Given;
@@ -29,13 +30,19 @@ public record Effects(WallRun run, String combination, List<WallEffects> stages)
     }
   }
 
-  /** The effects of a run in a combination; empty if the wall is not in equilibrium. */
+  /** The effects of a run in a combination; empty unless every stage is in equilibrium. */
   public static Optional<Effects> of(Job job, WallRun run, String combination) {
+    boolean open =
+        RunDesign.of(job, run).solutions().stream()
+            .filter(s -> s.situation().combination().id().equals(combination))
+            .anyMatch(s -> s.equilibrium().isEmpty());
     List<WallEffects> stages =
         WallSolutions.effects(job, run).stream()
             .filter(e -> e.combination().equals(combination))
             .toList();
-    return stages.isEmpty() ? Optional.empty() : Optional.of(new Effects(run, combination, stages));
+    return open || stages.isEmpty()
+        ? Optional.empty()
+        : Optional.of(new Effects(run, combination, stages));
   }
 
   /** The stage with the greatest moment. */

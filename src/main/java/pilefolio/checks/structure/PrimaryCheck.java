@@ -47,7 +47,7 @@ abstract class PrimaryCheck implements Check {
     Optional<Effects> effects = Effects.of(job, run, combination);
     if (effects.isEmpty()) {
       return CheckResult.notChecked(
-          this, subject, "the wall has no equilibrium, so there are no pressures on it");
+          this, subject, "a stage of the wall has no equilibrium, so pressures are not known");
     }
     subject = effects.get().subject(effects.get().worstPressure());
     try {
