@@ -43,18 +43,18 @@ final class Production {
    * A workbook that was read and, unless its findings forbid it, checked.
    *
    * @param findings findings of its cells
-   * @param bytes the workbook as read
    * @param submittal the content of its package, or null
    */
-  record Checked(List<Finding> findings, byte[] bytes, Submittal submittal) {}
+  record Checked(List<Finding> findings, Submittal submittal) {}
 
   Outcome of(Path workbook) throws IOException {
-    Checked checked = check(workbook);
+    byte[] bytes = Files.readAllBytes(workbook);
+    Checked checked = check(workbook.getFileName().toString(), bytes);
     if (checked.submittal() == null) {
       return refused(workbook, checked.findings());
     }
     Submittal submittal = checked.submittal();
-    Map<String, byte[]> files = PackageFiles.of(submittal, checked.bytes(), templates);
+    Map<String, byte[]> files = PackageFiles.of(submittal, bytes, templates);
     Path folder = put(Workbooks.name(workbook), files);
     return new Outcome(
         workbook,
@@ -66,23 +66,21 @@ final class Production {
   }
 
   /** Reads and checks a workbook without writing anything. */
-  static Checked check(Path workbook) throws IOException {
-    byte[] bytes = Files.readAllBytes(workbook);
+  static Checked check(String name, byte[] bytes) throws IOException {
     ReadResult read = WorkbookReader.read(bytes, StandardNames.all());
     List<Finding> findings = new ArrayList<>(read.findings());
     if (read.submission().isEmpty()) {
-      return new Checked(findings, bytes, null);
+      return new Checked(findings, null);
     }
     Submission submission = read.submission().get();
     DesignBasis.Changed changed = basis(submission);
     findings.addAll(refusals(submission, changed));
     if (!changed.refused().isEmpty()) {
-      return new Checked(findings, bytes, null);
+      return new Checked(findings, null);
     }
-    Engine engine =
-        new Engine(Version.number(), workbook.getFileName().toString(), Hash.sha256(bytes));
+    Engine engine = new Engine(Version.number(), name, Hash.sha256(bytes));
     Job job = ToeSizing.sized(new Job(submission, changed.basis()));
-    return new Checked(findings, bytes, Submittal.of(job, inputs(read.inputs()), engine));
+    return new Checked(findings, Submittal.of(job, inputs(read.inputs()), engine));
   }
 
   private static Outcome refused(Path workbook, List<Finding> findings) {

@@ -31,7 +31,8 @@ final class Samples {
   /** The content of a workbook's package. */
   static Submittal submittal(Path workbook) {
     try {
-      Production.Checked checked = Production.check(workbook);
+      Production.Checked checked =
+          Production.check(workbook.getFileName().toString(), Files.readAllBytes(workbook));
       if (checked.submittal() == null) {
         throw new AssertionError(workbook + ": " + checked.findings());
       }

@@ -57,8 +57,7 @@ public final class JointOpenings extends RunCheck {
               ONE,
               "counted as at most 5: the model says nothing about rarer events",
               Reference.PRACTICE)
-          .line(
-              "φ_a = exp(−a_c²/2)/√(2·π)", ONE, "density of the normal distribution there", TAIL)
+          .line("φ_a = exp(−a_c²/2)/√(2·π)", ONE, "density of the normal distribution there", TAIL)
           .line("t = 1/(1 + 0.2316419·a_c)", ONE, "argument of the approximation", TAIL)
           .line(
               "g_t = t·(0.31938153 + t·(−0.356563782 + t·(1.781477937 + t·(−1.821255978"
@@ -164,8 +163,7 @@ public final class JointOpenings extends RunCheck {
             1000 * p.position().si() / p.sigmas().si(),
             1000 / p.verticality().si() / p.sigmas().si());
     // No less than the spread at which the overlap is MOST standard deviations; see a_c.
-    double sigma =
-        Math.max(spread.at(p.depth().si()), 1000 * overlap / (Math.sqrt(2) * MOST));
+    double sigma = Math.max(spread.at(p.depth().si()), 1000 * overlap / (Math.sqrt(2) * MOST));
     RunOfJoints all = RunOfJoints.of((int) Math.round(p.joints().si()), 1000 * overlap, sigma);
     return SHEET
         .bind()

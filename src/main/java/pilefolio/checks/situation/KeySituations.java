@@ -10,8 +10,8 @@ import pilefolio.checks.Subject;
 import pilefolio.model.WallRun;
 
 /**
- * The situations that decide a wall run: the deepest toe, the greatest moment, the greatest shear
- * force and the greatest support force. What they rest on is printed in full.
+ * The situations that decide a wall run: the deepest toe and the greatest moment, and those without
+ * equilibrium. What they rest on is printed in full.
  *
  * @param subjects run, stage and combination of each
  */
@@ -37,12 +37,6 @@ public record KeySituations(Set<Subject> subjects) {
           design.solutions().stream().filter(s -> s.equilibrium().isPresent()).toList();
       add(subjects, design.deepest());
       add(subjects, solved.stream().max(Comparator.comparingDouble(KeySituations::moment)));
-      add(subjects, solved.stream().max(Comparator.comparingDouble(KeySituations::shear)));
-      add(
-          subjects,
-          solved.stream()
-              .filter(s -> s.equilibrium().orElseThrow().supportForce().isPresent())
-              .max(Comparator.comparingDouble(KeySituations::support)));
       design.solutions().stream()
           .filter(s -> s.equilibrium().isEmpty())
           .forEach(s -> add(subjects, Optional.of(s)));
@@ -52,14 +46,6 @@ public record KeySituations(Set<Subject> subjects) {
 
   private static double moment(WallSolution s) {
     return Math.abs(s.equilibrium().orElseThrow().statics().governing().moment());
-  }
-
-  private static double shear(WallSolution s) {
-    return Math.abs(s.equilibrium().orElseThrow().statics().greatestShear().shear());
-  }
-
-  private static double support(WallSolution s) {
-    return s.equilibrium().orElseThrow().supportForce().orElseThrow();
   }
 
   private static void add(Set<Subject> subjects, Optional<WallSolution> solution) {

@@ -7,6 +7,7 @@ import static pilefolio.units.Units.M;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.TreeSet;
 import pilefolio.analysis.wall.Equilibrium;
 import pilefolio.analysis.wall.NetSegment;
@@ -173,7 +174,7 @@ public final class WallEffectsCheck implements Check {
   }
 
   /** A stretch cut at given levels and where its pressure passes through zero. */
-  private static List<NetSegment> pieces(NetSegment s, TreeSet<Double> cuts) {
+  private static List<NetSegment> pieces(NetSegment s, Set<Double> cuts) {
     TreeSet<Double> levels = new TreeSet<>();
     for (double cut : cuts) {
       if (cut < s.topLevel() - SAME_LEVEL && cut > s.bottomLevel() + SAME_LEVEL) {

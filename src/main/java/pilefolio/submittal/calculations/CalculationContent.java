@@ -37,7 +37,7 @@ import pilefolio.trace.Verdict.Result;
  * @param counts count of questions by result words
  * @param worst answers that are not satisfied or not checked
  * @param inputs the input echo
- * @param record a row for each answer, for the checker to sign
+ * @param record a row for each check, for the checker to sign
  * @param engine what made the package
  */
 public record CalculationContent(
@@ -163,18 +163,28 @@ public record CalculationContent(
     return open;
   }
 
+  /** One row a check; the words are those of its worst answer. */
   private static List<RecordRow> record(Submittal submittal) {
-    return submittal.answers().stream()
-        .map(
-            a ->
-                new RecordRow(
-                    a.number(),
-                    a.checkId(),
-                    a.title(),
-                    a.result().subject().label(),
-                    a.words(),
-                    CheckView.tone(a)))
-        .toList();
+    Map<String, List<Answer>> byCheck = new LinkedHashMap<>();
+    submittal
+        .answers()
+        .forEach(a -> byCheck.computeIfAbsent(a.checkId(), key -> new ArrayList<>()).add(a));
+    List<RecordRow> rows = new ArrayList<>();
+    for (List<Answer> answers : byCheck.values()) {
+      Answer worst = answers.get(0);
+      long open = answers.stream().filter(a -> !a.derivation() && !a.verdict().satisfied()).count();
+      rows.add(
+          new RecordRow(
+              worst.number(),
+              worst.checkId(),
+              worst.title(),
+              answers.size()
+                  + (answers.size() == 1 ? " answer" : " answers")
+                  + (open == 0 ? "" : ", " + open + " open"),
+              worst.words(),
+              CheckView.tone(worst)));
+    }
+    return rows;
   }
 
   private static List<String> input(InputLine line) {
