@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import pilefolio.analysis.sequence.Programme;
+import pilefolio.checks.sequence.Programmes;
 import pilefolio.model.WallRun;
 import pilefolio.submittal.Submittal;
 
@@ -17,7 +18,8 @@ import pilefolio.submittal.Submittal;
  * @param sections section through each run, {@code section-<run>}
  * @param effects shear and moment of each run, {@code moments-<run>}
  * @param overlaps overlap of the joints of each run, {@code overlap-<run>}
- * @param windows strength with age of each mix of primaries, {@code window-<mix>}
+ * @param windows strength of the primaries with age, {@code window-<run>} after the first of the
+ *     runs that share it
  * @param programmes day by day, under the id "programme"; at most one
  * @param heads levels while piles are filled, {@code head-<run>}
  * @param placement ids of the figures of the calculation package, by check id or {@code run:<id>}
@@ -49,7 +51,8 @@ public record FigureContent(
 
   /** Fills the figures of a package. */
   public static FigureContent of(Submittal submittal) {
-    Optional<Programme> programme = Optional.empty();
+    Optional<Programme> programme =
+        Programmes.of(submittal.job()).programme().filter(p -> !p.piles().isEmpty());
     List<SitePlanData> plans = new ArrayList<>();
     List<SectionData> sections = new ArrayList<>();
     List<DepthPlotData> effects = new ArrayList<>();
@@ -80,18 +83,20 @@ public record FigureContent(
               });
     }
     List<ProgrammeData> programmes =
-        programme.filter(p -> !p.piles().isEmpty()).stream()
-            .map(p -> ProgrammeBars.of(submittal, p))
-            .toList();
+        programme.stream().map(p -> ProgrammeBars.of(submittal, p)).toList();
+    programmes.forEach(p -> placement.put(ProgrammeBars.CHECK, p.id()));
+    List<StrengthWindowData> windows = StrengthWindows.of(submittal);
+    windows.forEach(w -> placement.put(StrengthWindows.CHECK, w.id()));
     List<String> statement = new ArrayList<>();
-    plans.forEach(plan -> statement.add(plan.id()));
     programmes.forEach(p -> statement.add(p.id()));
+    plans.forEach(plan -> statement.add(plan.id()));
+    windows.forEach(w -> statement.add(w.id()));
     return new FigureContent(
         plans,
         sections,
         effects,
         overlaps,
-        List.of(),
+        windows,
         programmes,
         List.of(),
         placement.ids(),

@@ -22,6 +22,8 @@ import pilefolio.submittal.figure.ProgrammeData.Row;
 
 /** The programme as bars: a row for the primaries and one for the secondaries of each run. */
 final class ProgrammeBars {
+  static final String CHECK = "programme";
+
   private ProgrammeBars() {}
 
   static ProgrammeData of(Submittal submittal, Programme programme) {

@@ -65,7 +65,7 @@ final class SitePlans {
     StringBuilder text = new StringBuilder("Plan of run " + run.id());
     text.append(", ").append(piles.get(0).mark()).append(" to ").append(last(piles).mark());
     text.append(ordered ? ", with the order of drilling." : "; no order of drilling was found.");
-    text.append(" The retained ground is drawn above the wall.");
+    text.append(" Retained ground is drawn above the wall, which is to the left of its direction.");
     if (!drawn.isEmpty()) {
       text.append(" Neighbours stand at their distance; their extent is not to scale.");
     }
