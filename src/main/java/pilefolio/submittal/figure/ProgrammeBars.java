@@ -51,7 +51,7 @@ final class ProgrammeBars {
             + last
             + "; "
             + programme.drillingDays()
-            + " days of drilling.",
+            + " days of drilling. Bars say how many piles are made.",
         days(submission, first, last),
         rows);
   }

@@ -79,7 +79,8 @@ final class StrengthWindows {
     List<String> names = runs.stream().map(WallRun::id).toList();
     return new StrengthWindowData(
         "window-" + names.get(0),
-        "Strength of the primaries of run "
+        "Strength of the primaries of "
+            + (names.size() > 1 ? "runs " : "run ")
             + String.join(", ", names)
             + " with age, mix "
             + mix
