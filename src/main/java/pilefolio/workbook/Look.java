@@ -23,6 +23,7 @@ final class Look {
   private final Map<Need, XSSFCellStyle> heads = new EnumMap<>(Need.class);
   private final XSSFCellStyle title;
   private final XSSFCellStyle unit;
+  private final XSSFCellStyle unitOfItem;
   private final XSSFCellStyle plain;
   private final XSSFCellStyle text;
   private final XSSFCellStyle date;
@@ -37,6 +38,8 @@ final class Look {
     }
     unit = style(font(9, false, true, QUIET));
     unit.setAlignment(HorizontalAlignment.CENTER);
+    unitOfItem = style(font(9, false, true, QUIET));
+    unitOfItem.setAlignment(HorizontalAlignment.CENTER);
     unit.setBorderBottom(BorderStyle.MEDIUM);
     unit.setBottomBorderColor(color(RULE));
     plain = style(font(10, false, false, INK));
@@ -111,6 +114,11 @@ final class Look {
 
   XSSFCellStyle unit() {
     return unit;
+  }
+
+  /** Unit beside the answer of a form. */
+  XSSFCellStyle unitOfItem() {
+    return unitOfItem;
   }
 
   XSSFCellStyle example() {

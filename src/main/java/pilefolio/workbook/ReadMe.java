@@ -9,6 +9,8 @@ import pilefolio.units.DisplaySystem;
 /** The first sheet: how to fill in the workbook, what the colours mean, what the sheets hold. */
 final class ReadMe {
   private static final int WIDTH_UNIT = 256;
+  private static final int CHARACTERS_A_LINE = 96;
+  private static final float LINE = 15;
 
   private final Look look;
   private final DisplaySystem system;
@@ -92,6 +94,7 @@ final class ReadMe {
     XSSFCell text = row.createCell(1);
     text.setCellValue(right);
     text.setCellStyle(look.words());
+    row.setHeightInPoints(right.length() > CHARACTERS_A_LINE ? 2 * LINE : LINE);
     return row;
   }
 }

@@ -45,6 +45,8 @@ final class WorkbookWriter {
   private static final int WIDTH_UNIT = 256;
   private static final Date FIXED = new Date(0);
   private static final int LONGEST_PROMPT = 250;
+  private static final int MEANING_A_LINE = 66;
+  private static final float LINE = 14;
 
   static {
     QuietLog.set();
@@ -116,7 +118,7 @@ final class WorkbookWriter {
 
   private void print(XSSFSheet sheet, SheetSpec spec) {
     sheet.setRepeatingRows(CellRangeAddress.valueOf(spec.isForm() ? "1:2" : "1:3"));
-    sheet.getPrintSetup().setLandscape(!spec.isForm());
+    sheet.getPrintSetup().setLandscape(true);
     sheet.setFitToPage(true);
     sheet.getPrintSetup().setFitWidth((short) 1);
     sheet.getPrintSetup().setFitHeight((short) 0);
@@ -292,12 +294,15 @@ final class WorkbookWriter {
       CellWriter.write(value, column, given.get(1));
     }
     XSSFCell unit = row.createCell(2);
-    unit.setCellStyle(look.unit());
+    unit.setCellStyle(look.unitOfItem());
     unit.setCellValue(
         given.size() > 2 && !given.get(2).isEmpty() ? given.get(2) : unitText(column));
     XSSFCell meaning = row.createCell(3);
     meaning.setCellStyle(look.words());
     meaning.setCellValue(column.meaning());
+    if (column.meaning().length() > MEANING_A_LINE) {
+      row.setHeightInPoints(2 * LINE);
+    }
     XSSFCell standard = row.createCell(4);
     standard.setCellStyle(look.example());
     standard.setCellValue(
