@@ -26,8 +26,7 @@ import pilefolio.trace.Reference;
 
 /** Probability that a joint is open at the level down to which it must stay closed. */
 public final class JointOpenings extends RunCheck {
-  private static final Reference TAIL =
-      Reference.memory("Abramowitz and Stegun, Handbook of Mathematical Functions", "26.2.17");
+  private static final Reference TAIL = Reference.memory("Abramowitz and Stegun", "26.2.17");
 
   /** Overlap in standard deviations beyond which nothing is claimed. */
   private static final double MOST = 5;
@@ -57,8 +56,13 @@ public final class JointOpenings extends RunCheck {
               ONE,
               "counted as at most 5: the model says nothing about rarer events",
               Reference.PRACTICE)
-          .line("φ_a = exp(−a_c²/2)/√(2·π)", ONE, "density of the normal distribution there", TAIL)
-          .line("t = 1/(1 + 0.2316419·a_c)", ONE, "argument of the approximation", TAIL)
+          .line(
+              "φ_a = exp(−a_c²/2)/√(2·π)",
+              ONE,
+              "density of the normal distribution there",
+              Reference.DERIVED)
+          .line(
+              "t = 1/(1 + 0.2316419·a_c)", ONE, "argument of the approximation", Reference.DERIVED)
           .line(
               "g_t = t·(0.31938153 + t·(−0.356563782 + t·(1.781477937 + t·(−1.821255978"
                   + " + t·1.330274429))))",
@@ -69,7 +73,7 @@ public final class JointOpenings extends RunCheck {
               "P_1 = φ_a·g_t",
               PERCENT,
               "movement along the wall only: upper tail of the normal distribution",
-              TAIL)
+              Reference.DERIVED)
           .found(
               "P_2",
               PERCENT,
@@ -98,7 +102,7 @@ public final class JointOpenings extends RunCheck {
           .line(
               "Δ_P = P_N − P_i",
               PERCENT,
-              "difference made by the shared piles; small against both",
+              "difference, from the shared piles and the approximation of the tail; small against both",
               Reference.DERIVED)
           .found(
               "z_P",
@@ -110,7 +114,11 @@ public final class JointOpenings extends RunCheck {
               ONE,
               "overlap in standard deviations there",
               Reference.DERIVED)
-          .line("t_P = 1/(1 + 0.2316419·a_P)", ONE, "argument of the approximation", TAIL)
+          .line(
+              "t_P = 1/(1 + 0.2316419·a_P)",
+              ONE,
+              "argument of the approximation",
+              Reference.DERIVED)
           .line(
               "g_P = t_P·(0.31938153 + t_P·(−0.356563782 + t_P·(1.781477937"
                   + " + t_P·(−1.821255978 + t_P·1.330274429))))",
@@ -121,7 +129,7 @@ public final class JointOpenings extends RunCheck {
               "P_z = exp(−a_P²/2)/√(2·π)·g_P",
               PERCENT,
               "probability at that depth, to verify it",
-              TAIL)
+              Reference.DERIVED)
           .require("P_2 ≤ P_lim", "the joints open seldom enough", Reference.PRACTICE)
           .note("Does not include obstructions or operator error.");
 
