@@ -12,6 +12,7 @@ import pilefolio.checks.RunCheck;
 import pilefolio.model.CementClass;
 import pilefolio.model.Mix;
 import pilefolio.model.StrengthModel;
+import pilefolio.model.Value;
 import pilefolio.model.WallRun;
 import pilefolio.standards.StrengthLaw;
 import pilefolio.trace.Binding;
@@ -81,8 +82,13 @@ final class Hardening {
     }
     StrengthLaw law = law(mix.cement() == CementClass.R ? "aci-iii-moist" : "aci-i-moist");
     return binding
-        .set("a_c", mix.aciA().map(From::cell).orElseGet(() -> of(law, law.a() * 86400)))
+        .set("a_c", mix.aciA().map(Hardening::days).orElseGet(() -> of(law, D.toSi(law.a()))))
         .set("b_c", mix.aciB().map(From::cell).orElseGet(() -> of(law, law.b())));
+  }
+
+  /** A number of days that the workbook gives without a unit. */
+  private static Given days(Value number) {
+    return new Given(D.toSi(number.si()), From.cell(number).source());
   }
 
   private static Given coefficient(CementClass cement) {

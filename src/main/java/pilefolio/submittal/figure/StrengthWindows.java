@@ -12,6 +12,7 @@ import pilefolio.submittal.Submittal;
 import pilefolio.submittal.figure.Curve.Point;
 import pilefolio.trace.Calculation;
 import pilefolio.trace.Calculation.RowValues;
+import pilefolio.units.NumberText;
 import pilefolio.units.Units;
 
 /**
@@ -147,6 +148,7 @@ final class StrengthWindows {
   }
 
   private static Mark mark(DrawingUnits units, String words, double age) {
-    return new Mark(units.of(age, Units.D), words + " " + units.text(age, Units.D));
+    return new Mark(
+        units.of(age, Units.D), words + " " + NumberText.fixed(Units.D.fromSi(age), 1) + " d");
   }
 }

@@ -18,7 +18,14 @@ import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import pilefolio.analysis.sequence.Maturity;
+import pilefolio.analysis.sequence.StrengthGain;
+import pilefolio.analysis.sequence.StrengthWindow;
 import pilefolio.checks.CheckResult;
+import pilefolio.model.Mix;
+import pilefolio.model.StrengthModel;
+import pilefolio.model.Submission;
+import pilefolio.model.WallRun;
 import pilefolio.output.SampleSubmittal;
 import pilefolio.output.pdf.DocumentInfo;
 import pilefolio.output.pdf.Paper;
@@ -33,6 +40,7 @@ import pilefolio.submittal.figure.Curve.Point;
 import pilefolio.submittal.figure.DepthPlotData;
 import pilefolio.submittal.figure.FigureContent;
 import pilefolio.submittal.figure.JointOverlapData;
+import pilefolio.submittal.figure.StrengthWindowData;
 import pilefolio.units.DisplaySystem;
 import pilefolio.units.Unit;
 import pilefolio.units.Units;
@@ -205,6 +213,47 @@ class SampleFiguresTest {
       assertEquals(
           result.value("z_w") <= Math.max(result.value("z_T"), result.value("z_r")),
           !figure.contactLost().isEmpty());
+    }
+  }
+
+  /** The curve comes from the sheet's age for a strength; here the laws are asked the other way. */
+  @ParameterizedTest
+  @MethodSource("samples")
+  void strengthGrowsByTheLawOfTheJob(Sample sample) {
+    Submission submission = sample.submittal().job().submission();
+    boolean american = submission.methods().strengthModel() == StrengthModel.ACI;
+    for (StrengthWindowData figure : sample.content().windows()) {
+      String id = figure.id().substring("window-".length());
+      WallRun run =
+          submission.runs().stream().filter(r -> r.id().equals(id)).findFirst().orElseThrow();
+      Mix mix = submission.mix(run.primary());
+      StrengthGain gain =
+          american
+              ? new StrengthGain.AmericanGain(
+                  mix.aciA().orElseThrow().si(), mix.aciB().orElseThrow().si())
+              : new StrengthGain.EuropeanGain(
+                  switch (mix.cement()) {
+                    case R -> 0.20;
+                    case N -> 0.25;
+                    case S -> 0.38;
+                  });
+      List<Point> points = figure.growth().get(0).points();
+      assertTrue(points.size() > 20, "points of the curve: " + points.size());
+      for (Point point : points) {
+        double wanted =
+            StrengthWindow.strengthAt(
+                gain,
+                mix.strength().si(),
+                american ? new Maturity.ActivationEnergy(4000, 20) : new Maturity.EuropeanAge(),
+                submission.profile(run).temperature().si(),
+                mix.retardation().si() / 3600,
+                point.x());
+        assertEquals(
+            printed(sample, wanted, Units.MPA),
+            point.y(),
+            1e-6 * printed(sample, mix.strength().si(), Units.MPA),
+            "at " + point.x() + " d");
+      }
     }
   }
 
