@@ -210,8 +210,14 @@ final class Substitution {
     if (Math.abs(ratio - 1) < 1e-11) {
       return shown;
     }
-    boolean divide = ratio < 1 && isPlain(ratio);
+    // Tenths, hundredths and thousandths read best as decimals, twelfths as a division.
+    boolean divide = ratio < 1 && isPlain(ratio) && !isPowerOfTen(1 / ratio);
     String text = NumberText.factor(divide ? 1 / ratio : ratio);
     return new Two(divide ? Op.DIV : Op.MUL, shown, new Leaf(text, "", NumberText.parse(text), ""));
+  }
+
+  private static boolean isPowerOfTen(double whole) {
+    double power = Math.log10(whole);
+    return Math.abs(power - Math.rint(power)) < 1e-9 && power < 7;
   }
 }

@@ -322,21 +322,22 @@ final class TablePrinter {
     Unit unit = units.get(total.column());
     String number = total(total);
     String sign = total.kind().sign();
+    // ΣH needs no "= Σ H" after it.
+    boolean named = total.symbol().equals(sign + total.column());
     return new PrintedTotal(
         total.symbol(),
         Tex.symbol(total.symbol())
             + " = "
-            + (total.kind() == Kind.SUM ? "Σ" : "\\mathrm{" + sign + "}")
-            + "\\,"
-            + Tex.symbol(total.column())
-            + " = "
+            + (named
+                ? ""
+                : (total.kind() == Kind.SUM ? "Σ" : "\\mathrm{" + sign + "}")
+                    + "\\,"
+                    + Tex.symbol(total.column())
+                    + " = ")
             + Tex.value(number, unit.symbol()),
         total.symbol()
             + " = "
-            + sign
-            + " "
-            + total.column()
-            + " = "
+            + (named ? "" : sign + " " + total.column() + " = ")
             + number
             + PlainText.spaced(unit.symbol()),
         number,

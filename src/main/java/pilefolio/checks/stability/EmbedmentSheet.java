@@ -70,8 +70,8 @@ final class EmbedmentSheet {
 
   static CalcSheet momentsBalance(CalcSheet sheet) {
     return sheet
-        .require("ΣM_b − ΣM_f ≤ 0.001·ΣM_f", "moments are in equilibrium", Reference.DERIVED)
-        .require("ΣM_f − ΣM_b ≤ 0.001·ΣM_f", "moments are in equilibrium", Reference.DERIVED);
+        .line("ΔM = ΣM_b − ΣM_f", KNM_M, "moment left over", Reference.DERIVED)
+        .require("abs(ΔM) ≤ 0.001·ΣM_f", "moments are in equilibrium", Reference.DERIVED);
   }
 
   /** The required embedment against the one built. */

@@ -72,8 +72,8 @@ public final class FixedEarthEmbedment extends EmbedmentCheck {
                                   "(p_0·(3·(a_3² − a_4²)/2 − b·(a_3 − a_4))"
                                       + " + κ·((a_3³ − a_4³) − b·(a_3² − a_4²)/2))/(2·b)"))
                       .sum("T_w", "T_i", "support force from zero deflection"))
-              .require("T − T_w ≤ 0.001·T", "both routes agree", Reference.DERIVED)
-              .require("T_w − T ≤ 0.001·T", "both routes agree", Reference.DERIVED)
+              .line("ΔT = T − T_w", KN_M, "difference of both routes", Reference.DERIVED)
+              .require("abs(ΔT) ≤ 0.001·T", "both routes agree", Reference.DERIVED)
               .line("R = T + ΣH_f − ΣH_b", KN_M, "force at the toe", Reference.DERIVED),
           "d_r = f_s·f_D·d");
 

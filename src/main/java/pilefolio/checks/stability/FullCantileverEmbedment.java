@@ -1,5 +1,6 @@
 package pilefolio.checks.stability;
 
+import static pilefolio.units.Units.KN_M;
 import static pilefolio.units.Units.M;
 
 import pilefolio.analysis.wall.Equilibrium;
@@ -25,10 +26,8 @@ public final class FullCantileverEmbedment extends EmbedmentCheck {
                           + " active in front below it. Moments about the toe in equilibrium.")
                   .table(EmbedmentSheet.forces("z_c", false))
                   .line("d_0 = z_e − z_p", M, "pivot below the excavation", Reference.DERIVED)
-                  .require(
-                      "ΣH_b − ΣH_f ≤ 0.001·ΣH_f", "forces are in equilibrium", Reference.DERIVED)
-                  .require(
-                      "ΣH_f − ΣH_b ≤ 0.001·ΣH_f", "forces are in equilibrium", Reference.DERIVED)),
+                  .line("ΔH = ΣH_b − ΣH_f", KN_M, "force left over", Reference.DERIVED)
+                  .require("abs(ΔH) ≤ 0.001·ΣH_f", "forces are in equilibrium", Reference.DERIVED)),
           "d_r = f_D·d");
 
   /** The check. */
