@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.stream.Collectors;
 import pilefolio.checks.situation.RunDesign;
 import pilefolio.model.Assumption;
 import pilefolio.model.PileSpec;
@@ -45,24 +47,33 @@ public final class ToeSizing {
     }
     double base = job.submission().profile(run).base().si();
     String governed = "embedment";
+    boolean deeper = false;
     for (double toe = equilibrium.getAsDouble(); toe >= base - 1e-9; toe -= STEP) {
       double level = Math.rint(toe / STEP) * STEP;
       Job candidate = with(job, run, level, governed);
-      if (carries(candidate, run)) {
+      Set<Result> results = capacity(candidate, run);
+      boolean unknown = results.contains(Result.NOT_CHECKED);
+      if (!results.contains(Result.NOT_SATISFIED) && !(unknown && deeper)) {
         return candidate;
       }
+      if (unknown) {
+        // Down here capacity cannot be told any more, as near the end of the known ground.
+        break;
+      }
       governed = "vertical capacity";
+      deeper = true;
     }
     // No level carries within the known ground: show the wall's own toe and let the check fail.
     return with(job, run, equilibrium.getAsDouble(), "embedment");
   }
 
-  private static boolean carries(Job job, WallRun run) {
+  private static Set<Result> capacity(Job job, WallRun run) {
     return Checks.ALL.stream()
         .filter(check -> check.family() == Family.PILE)
         .flatMap(check -> check.run(job).stream())
         .filter(result -> result.subject().run().equals(run.id()))
-        .noneMatch(result -> result.verdict().result() == Result.NOT_SATISFIED);
+        .map(result -> result.verdict().result())
+        .collect(Collectors.toSet());
   }
 
   private static Job with(Job job, WallRun run, double level, String governed) {

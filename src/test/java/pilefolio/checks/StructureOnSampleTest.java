@@ -214,6 +214,31 @@ class StructureOnSampleTest {
     assertEquals(Math.PI * 0.75, rows.get(rows.size() - 1).values().get("p_t"), 1e-9);
   }
 
+  private static WallRun unsized(WallRun r, double permanent) {
+    WallRun loaded = loaded(r, permanent, Optional.empty());
+    PileSpec p = loaded.secondary();
+    return run(
+        loaded,
+        loaded.interlock(),
+        new PileSpec(p.at(), p.kind(), p.diameter(), Optional.empty(), p.mix(), p.beam(), p.load()),
+        Optional.empty());
+  }
+
+  /** A toe left to the engine goes as deep as the load asks for, and not below what is known. */
+  @Test
+  void toesAreSizedForTheLoad() {
+    double light = sizedToe(with(r -> unsized(r, 60)), Result.SATISFIED);
+    double heavy = sizedToe(with(r -> unsized(r, 480)), Result.SATISFIED);
+    assertTrue(heavy < light, heavy + " and " + light);
+    assertEquals(light, sizedToe(with(r -> unsized(r, 6000)), Result.NOT_SATISFIED), 1e-9);
+  }
+
+  private static double sizedToe(Submission submission, Result expected) {
+    Job sized = ToeSizing.sized(new Job(submission, DesignBases.find("us-asd").orElseThrow()));
+    allAre(expected, results(sized.submission(), "us-asd", "pile-axial-capacity"), 1);
+    return sized.submission().runs().get(0).secondary().toe().orElseThrow().si();
+  }
+
   @Test
   void anInclinedAnchorLoadsThePile() {
     Support anchor =

@@ -186,19 +186,13 @@ final class PileAxialCapacity implements Check {
           Row.of(label(slices, i))
               .set("z_1", From.layout(slice.top(), "slice"))
               .set("z_2", From.layout(slice.bottom(), "slice"))
-              .set("γ", From.cell(weight(slice))));
+              .set("γ", From.cell(slice.unitWeight())));
     }
     return binding.calculate();
   }
 
   private static String waterSource() {
     return "water level in front; with seepage the higher of the two";
-  }
-
-  private static Value weight(ShaftSlice slice) {
-    return slice.middle() < slice.waterLevel()
-        ? slice.layer().unitWeightBelow()
-        : slice.layer().unitWeight();
   }
 
   private static String label(List<ShaftSlice> slices, int at) {

@@ -125,9 +125,9 @@ record ShaftSlice(
     return counts ? thickness() : 0;
   }
 
-  /** Unit weight, saturated below the water, N/m³. */
-  double unitWeight() {
-    return middle() < waterLevel ? layer.unitWeightBelow().si() : layer.unitWeight().si();
+  /** Unit weight: saturated below the water. */
+  Value unitWeight() {
+    return middle() < waterLevel ? layer.unitWeightBelow() : layer.unitWeight();
   }
 
   /** Undrained shear strength of a layer at a level, Pa. */
