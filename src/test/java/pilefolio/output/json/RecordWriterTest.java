@@ -18,7 +18,7 @@ import java.util.Set;
 import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.CsvSource;
 import pilefolio.output.SampleSubmittal;
 import pilefolio.submittal.Submittal;
 import pilefolio.trace.Exp4j;
@@ -40,10 +40,16 @@ class RecordWriterTest {
   }
 
   @ParameterizedTest
-  @EnumSource(DisplaySystem.class)
-  void everyLineGivesItsValueInAGeneralExpressionParser(DisplaySystem system) {
+  @CsvSource({
+    "ten-piles, SI",
+    "ten-piles, US",
+    "car-park-basement, SI",
+    "river-street-pump-station, US"
+  })
+  void everyLineGivesItsValueInAGeneralExpressionParser(String sample, DisplaySystem system) {
     int lines = 0;
-    for (JsonNode check : record(system).path("checks")) {
+    byte[] bytes = RecordWriter.write(SampleSubmittal.of(sample, system), Map.of());
+    for (JsonNode check : read(bytes).path("checks")) {
       Map<String, Double> values = new HashMap<>();
       for (JsonNode line : check.path("lines")) {
         String where = check.path("id").asText() + ": " + line;
