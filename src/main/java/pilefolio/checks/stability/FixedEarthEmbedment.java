@@ -1,7 +1,6 @@
 package pilefolio.checks.stability;
 
 import static pilefolio.units.Units.KN_M;
-import static pilefolio.units.Units.KN_M3;
 import static pilefolio.units.Units.KPA;
 import static pilefolio.units.Units.M;
 import static pilefolio.units.Units.ONE;
@@ -14,7 +13,6 @@ import pilefolio.trace.Binding;
 import pilefolio.trace.Binding.Row;
 import pilefolio.trace.CalcSheet;
 import pilefolio.trace.CalcTable;
-import pilefolio.trace.Choice;
 import pilefolio.trace.Reference;
 import pilefolio.trace.Source;
 
@@ -53,29 +51,49 @@ public final class FixedEarthEmbedment extends EmbedmentCheck {
                       .given("z_4", M, "level of the bottom")
                       .given("p_3", KPA, "net pressure, top")
                       .given("p_4", KPA, "net pressure, bottom")
-                      .line("a_3 = z_3 − z_c", M, "top above the toe", Reference.DERIVED)
+                      .line("a_0 = z_3 − z_c", M, "top above the toe", Reference.DERIVED)
                       .line("a_4 = z_4 − z_c", M, "bottom above the toe", Reference.DERIVED)
-                      .line("κ = (p_3 − p_4)/(a_3 − a_4)", KN_M3, "slope", Reference.DERIVED)
+                      .line(influence("g_0", "a_0"), ONE, "influence, top", Reference.DERIVED)
                       .line(
-                          "p_0 = p_3 − κ·a_3", KPA, "pressure drawn to the toe", Reference.DERIVED)
-                      .choose(
-                          "T_i",
+                          influence("g_1", "(3·a_0 + a_4)/4"),
+                          ONE,
+                          "influence, first quarter",
+                          Reference.DERIVED)
+                      .line(
+                          influence("g_2", "(a_0 + a_4)/2"),
+                          ONE,
+                          "influence, middle",
+                          Reference.DERIVED)
+                      .line(
+                          influence("g_3", "(a_0 + 3·a_4)/4"),
+                          ONE,
+                          "influence, third quarter",
+                          Reference.DERIVED)
+                      .line(influence("g_4", "a_4"), ONE, "influence, bottom", Reference.DERIVED)
+                      .line(
+                          "T_i = (a_0 − a_4)/90·(7·p_3·g_0 + 8·(3·p_3 + p_4)·g_1"
+                              + " + 6·(p_3 + p_4)·g_2 + 8·(p_3 + 3·p_4)·g_3 + 7·p_4·g_4)",
                           KN_M,
                           "share in the support force",
-                          Reference.DERIVED,
-                          Choice.when(
-                                  "a_3 ≤ b",
-                                  "(p_0·(b·(a_3³ − a_4³) − (a_3^4 − a_4^4)/4)"
-                                      + " + κ·(3·b·(a_3^4 − a_4^4)/4 − (a_3^5 − a_4^5)/5))"
-                                      + "/(2·b³)")
-                              .otherwise(
-                                  "(p_0·(3·(a_3² − a_4²)/2 − b·(a_3 − a_4))"
-                                      + " + κ·((a_3³ − a_4³) − b·(a_3² − a_4²)/2))/(2·b)"))
+                          Reference.DERIVED)
                       .sum("T_w", "T_i", "support force from zero deflection"))
               .line("ΔT = T − T_w", KN_M, "difference of both routes", Reference.DERIVED)
               .require("abs(ΔT) ≤ 0.001·T", "both routes agree", Reference.DERIVED)
               .line("R = T + ΣH_f − ΣH_b", KN_M, "force at the toe", Reference.DERIVED),
           "d_r = f_s·f_D·d");
+
+  // Reaction of a beam clamped at the toe and held at b to a unit force at a height. Pressure times
+  // influence is of the fourth degree, so the five-point rule in T_i is exact.
+  private static String influence(String name, String height) {
+    return name
+        + " = min("
+        + height
+        + ", b)²·(3·max("
+        + height
+        + ", b) − min("
+        + height
+        + ", b))/(2·b³)";
+  }
 
   /** The check. */
   public FixedEarthEmbedment() {

@@ -68,7 +68,8 @@ record PressureRow(
     all[cuts.length + 1] = to;
     List<PressureRow> rows = new ArrayList<>();
     for (double[] stretch : stretches(behind, front, all)) {
-      if (stretch[0] <= from && stretch[1] >= to) {
+      double mid = (stretch[0] + stretch[1]) / 2;
+      if (mid < from && mid > to) {
         rows.add(row(behind, front, stretch[0], stretch[1]));
       }
     }
