@@ -37,6 +37,8 @@ import pilefolio.findings.Severity;
 public final class AnnotatedCopy {
   private static final String LIST = "Findings";
   private static final int WIDTH_UNIT = 256;
+  private static final float LINE = 14;
+  private static final int CHARACTERS_A_LINE = 66;
   private static final int NOTE_COLUMNS = 5;
   private static final int NOTE_ROWS = 6;
   private static final String MACROS =
@@ -208,6 +210,11 @@ public final class AnnotatedCopy {
 
   private static void row(XSSFSheet sheet, int at, XSSFCellStyle style, String... texts) {
     XSSFRow row = sheet.createRow(at);
+    int longest = 0;
+    for (String text : texts) {
+      longest = Math.max(longest, text.length());
+    }
+    row.setHeightInPoints(LINE * (1 + longest / CHARACTERS_A_LINE));
     for (int i = 0; i < texts.length; i++) {
       XSSFCell cell = row.createCell(i);
       cell.setCellValue(texts[i]);

@@ -51,7 +51,6 @@ final class Look {
     example = style(font(10, false, true, QUIET));
     words = style(font(10, false, false, INK));
     words.setWrapText(true);
-    words.setVerticalAlignment(VerticalAlignment.TOP);
   }
 
   private XSSFCellStyle head(Need need) {
@@ -59,7 +58,7 @@ final class Look {
     style.setFillForegroundColor(color(fill(need)));
     style.setFillPattern(FillPatternType.SOLID_FOREGROUND);
     style.setWrapText(true);
-    style.setVerticalAlignment(VerticalAlignment.BOTTOM);
+    style.setVerticalAlignment(VerticalAlignment.CENTER);
     style.setBorderTop(BorderStyle.THIN);
     style.setTopBorderColor(color(RULE));
     style.setBorderRight(BorderStyle.HAIR);
@@ -97,6 +96,7 @@ final class Look {
   private XSSFCellStyle style(XSSFFont font) {
     XSSFCellStyle style = book.createCellStyle();
     style.setFont(font);
+    style.setVerticalAlignment(VerticalAlignment.CENTER);
     return style;
   }
 

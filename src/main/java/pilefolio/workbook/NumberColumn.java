@@ -268,6 +268,16 @@ public record NumberColumn(
         : Optional.empty();
   }
 
+  /** The default in the unit of a workbook of the given system. */
+  String standardText(DisplaySystem system) {
+    Unit in = unit(system);
+    if (fallback.isEmpty() || in.equals(unit)) {
+      return standardText();
+    }
+    return NumberText.significant(in.fromSi(unit.toSi(fallback.getAsDouble())), 3)
+        + Range.spaced(in);
+  }
+
   @Override
   public String standardText() {
     if (fallback.isEmpty()) {

@@ -178,6 +178,12 @@ final class WorkbookWriter {
     }
   }
 
+  private String standardText(Column<?> column) {
+    return column instanceof NumberColumn number
+        ? number.standardText(system)
+        : column.standardText();
+  }
+
   private String exampleText(Column<?> column) {
     if (column instanceof NumberColumn number) {
       String text = number.example(number.unit(system));
@@ -306,7 +312,7 @@ final class WorkbookWriter {
     XSSFCell standard = row.createCell(4);
     standard.setCellStyle(look.example());
     standard.setCellValue(
-        column.need() == Need.DEFAULTED ? column.standardText() : column.need().label());
+        column.need() == Need.DEFAULTED ? standardText(column) : column.need().label());
     XSSFCell example = row.createCell(5);
     example.setCellStyle(look.example());
     example.setCellValue(exampleText(column));
@@ -330,7 +336,7 @@ final class WorkbookWriter {
       text.append(" One of: ").append(String.join(", ", choice.labels())).append('.');
     }
     if (column.need() == Need.DEFAULTED) {
-      text.append(" If empty: ").append(column.standardText()).append('.');
+      text.append(" If empty: ").append(standardText(column)).append('.');
     } else {
       text.append(' ').append(column.need() == Need.SIZED ? "Engine-sized if empty" : cap(column));
       text.append('.');
