@@ -21,7 +21,7 @@ import pilefolio.submittal.Submittal;
  * @param windows strength of the primaries with age, {@code window-<run>} after the first of the
  *     runs that share it
  * @param programmes day by day, under the id "programme"; at most one
- * @param heads levels while piles are filled, {@code head-<run>}
+ * @param heads levels while cased secondaries are filled, {@code head-<run>}
  * @param placement ids of the figures of the calculation package, by check id or {@code run:<id>}
  * @param methodStatement ids of the figures of the method statement, in order
  */
@@ -82,6 +82,11 @@ public record FigureContent(
                 placement.atCheck(JointOverlaps.CHECK, chapter, overlap.id());
               });
     }
+    List<ConcreteHeadData> heads =
+        submittal.job().submission().runs().stream()
+            .flatMap(run -> CasingHeads.of(submittal, run).stream())
+            .toList();
+    heads.forEach(h -> placement.put(CasingHeads.CHECK, h.id()));
     List<ProgrammeData> programmes =
         programme.stream().map(p -> ProgrammeBars.of(submittal, p)).toList();
     programmes.forEach(p -> placement.put(ProgrammeBars.CHECK, p.id()));
@@ -91,15 +96,8 @@ public record FigureContent(
     programmes.forEach(p -> statement.add(p.id()));
     plans.forEach(plan -> statement.add(plan.id()));
     windows.forEach(w -> statement.add(w.id()));
+    heads.forEach(h -> statement.add(h.id()));
     return new FigureContent(
-        plans,
-        sections,
-        effects,
-        overlaps,
-        windows,
-        programmes,
-        List.of(),
-        placement.ids(),
-        statement);
+        plans, sections, effects, overlaps, windows, programmes, heads, placement.ids(), statement);
   }
 }

@@ -36,6 +36,7 @@ import pilefolio.submittal.Answer;
 import pilefolio.submittal.Submittal;
 import pilefolio.submittal.ValueText;
 import pilefolio.submittal.calculations.CheckView.FigureRef;
+import pilefolio.submittal.figure.ConcreteHeadData;
 import pilefolio.submittal.figure.Curve.Point;
 import pilefolio.submittal.figure.DepthPlotData;
 import pilefolio.submittal.figure.FigureContent;
@@ -213,6 +214,33 @@ class SampleFiguresTest {
       assertEquals(
           result.value("z_w") <= Math.max(result.value("z_T"), result.value("z_r")),
           !figure.contactLost().isEmpty());
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("samples")
+  void concreteEndsAtTheVolumeOfTheCheck(Sample sample) {
+    for (ConcreteHeadData figure : sample.content().heads()) {
+      CheckResult volume =
+          results(sample, "concrete-volume", figure.id()).stream()
+              .filter(r -> r.subject().piles().equals("secondaries"))
+              .findFirst()
+              .orElseThrow();
+      CheckResult head =
+          results(sample, "casing-head", figure.id()).stream()
+              .filter(r -> r.subject().piles().equals("secondaries"))
+              .findFirst()
+              .orElseThrow();
+      List<Point> concrete = figure.curves().get(0).points();
+      List<Point> shoe = figure.curves().get(1).points();
+      Point last = concrete.get(concrete.size() - 1);
+      assertEquals(printed(sample, volume.value("V_a"), Units.M3), last.x(), 1e-9);
+      assertEquals(
+          printed(sample, head.value("L_T") + volume.value("l_c"), Units.M), last.y(), 1e-9);
+      assertEquals(
+          printed(sample, head.value("h_c"), Units.M),
+          last.y() - shoe.get(shoe.size() - 1).y(),
+          1e-9);
     }
   }
 
