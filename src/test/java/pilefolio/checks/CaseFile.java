@@ -19,7 +19,7 @@ import pilefolio.units.Unit;
 import pilefolio.units.Units;
 
 /** A case of a check as a JSON file; see "Add a check" in DEVELOPERS.md for its shape. */
-record CaseFile(Path path, JsonNode json) {
+public record CaseFile(Path path, JsonNode json) {
   static final Path FOLDER = Path.of("src/test/resources/cases");
   private static final Source SOURCE = new Source.Layout("case");
 
@@ -105,7 +105,8 @@ record CaseFile(Path path, JsonNode json) {
     }
   }
 
-  static double si(String text) {
+  /** Coherent SI value of a number with its unit. */
+  public static double si(String text) {
     Quantity quantity = Quantity.of(text);
     return quantity.unit().toSi(quantity.number());
   }

@@ -19,6 +19,7 @@ import pilefolio.analysis.sequence.StrengthWindow;
 import pilefolio.analysis.sequence.WallPile;
 import pilefolio.checks.geometry.JointOpenings;
 import pilefolio.checks.sequence.ProgrammeFound;
+import pilefolio.checks.stability.WallCaseSolver;
 import pilefolio.trace.Calculation;
 import pilefolio.trace.Given;
 import pilefolio.trace.Source;
@@ -34,6 +35,13 @@ final class CaseSolvers {
   static {
     BY_CHECK.put("joint-opening", CaseSolvers::jointOpening);
     BY_CHECK.put("programme", CaseSolvers::programme);
+    BY_CHECK.put("embedment-cantilever", WallCaseSolver::fourForces);
+    BY_CHECK.put("embedment-cantilever-simplified", WallCaseSolver::simplified);
+    BY_CHECK.put("embedment-free-earth", WallCaseSolver::freeEarth);
+    BY_CHECK.put("embedment-fixed-earth", WallCaseSolver::fixedEarth);
+    BY_CHECK.put("passive-reserve", WallCaseSolver::reserve);
+    BY_CHECK.put("wall-effects", WallCaseSolver::effects);
+    BY_CHECK.put("support-force", WallCaseSolver::supportForce);
   }
 
   private CaseSolvers() {}
