@@ -3,6 +3,7 @@ package pilefolio.submittal.figure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.TreeSet;
 import pilefolio.checks.CheckResult;
 import pilefolio.model.WallRun;
 import pilefolio.submittal.Answer;
@@ -56,8 +57,12 @@ final class CasingHeads {
     List<Point> shoe = new ArrayList<>();
     concrete.add(new Point(0, units.metres(toe)));
     shoe.add(new Point(0, units.metres(toe)));
+    TreeSet<Double> filledTo = new TreeSet<>();
     for (int i = 1; i <= STEPS; i++) {
-      double filled = length * i / STEPS;
+      filledTo.add(length * i / STEPS);
+    }
+    filledTo.add(Math.min(kept, length));
+    for (double filled : filledTo) {
       double placed = units.of(SheetSweep.given(volume, "l_c", filled).value("V_a"), Units.M3);
       concrete.add(new Point(placed, units.metres(toe + filled)));
       shoe.add(new Point(placed, units.metres(toe + Math.max(0, filled - kept))));
@@ -69,7 +74,7 @@ final class CasingHeads {
             + run.id()
             + " is filled, overbreak spread evenly. The shoe is never above its line, so that "
             + units.text(kept, Units.M)
-            + " of concrete stand over it.",
+            + " of concrete stand over it until the bore is full.",
         units.scale("Concrete placed", Units.M3),
         units.scale("Level", Units.M),
         List.of(

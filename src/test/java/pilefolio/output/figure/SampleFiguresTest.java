@@ -22,6 +22,7 @@ import pilefolio.analysis.sequence.Maturity;
 import pilefolio.analysis.sequence.StrengthGain;
 import pilefolio.analysis.sequence.StrengthWindow;
 import pilefolio.checks.CheckResult;
+import pilefolio.checks.Job;
 import pilefolio.model.Mix;
 import pilefolio.model.StrengthModel;
 import pilefolio.model.Submission;
@@ -215,6 +216,46 @@ class SampleFiguresTest {
           result.value("z_w") <= Math.max(result.value("z_T"), result.value("z_r")),
           !figure.contactLost().isEmpty());
     }
+  }
+
+  @ParameterizedTest
+  @MethodSource("samples")
+  void whatIsMissingIsLeftOut(Sample sample) {
+    Submission s = sample.submittal().job().submission();
+    Submission bare =
+        new Submission(
+            s.project(),
+            s.basis(),
+            s.methods(),
+            s.profiles(),
+            s.runs(),
+            List.of(),
+            s.supports(),
+            s.beams(),
+            s.mixes(),
+            s.rigs(),
+            s.tools(),
+            s.supply(),
+            List.of(),
+            s.calendar(),
+            List.of(),
+            s.monitoring(),
+            s.people(),
+            s.revisions(),
+            s.assumptions());
+    Job job = new Job(bare, sample.submittal().job().basis());
+    FigureContent content =
+        FigureContent.of(Submittal.of(job, List.of(), sample.submittal().engine()));
+    assertEquals(List.of(), content.sections(), "no stage, no section");
+    assertEquals(List.of(), content.effects());
+    assertEquals(List.of(), content.overlaps());
+    assertEquals(List.of(), content.programmes(), "no crew, no programme");
+    assertEquals(s.runs().size(), content.plans().size());
+    content
+        .plans()
+        .forEach(plan -> plan.piles().forEach(pile -> assertEquals(0, pile.order(), pile.mark())));
+    content.windows().forEach(window -> assertEquals(List.of(), window.planned()));
+    assertFalse(Figures.of(content).all().isEmpty());
   }
 
   @ParameterizedTest
