@@ -25,7 +25,7 @@ final class EmbedmentSheet {
   static CalcTable forces(String centre, boolean belowCentre) {
     String a = belowCentre ? "(" + centre + " − z_1)" : "(z_1 − " + centre + ")";
     String b = belowCentre ? "(" + centre + " − z_2)" : "(z_2 − " + centre + ")";
-    return CalcTable.of(TABLE, "Pressures, forces and moments about " + centre, "layer behind")
+    return CalcTable.of(TABLE, "Pressures, forces and moments", "layer behind")
         .given("z_1", M, "level of the top")
         .given("z_2", M, "level of the bottom")
         .given("p_{b,1}", KPA, "behind, top")

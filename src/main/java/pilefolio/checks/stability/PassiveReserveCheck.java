@@ -55,7 +55,7 @@ public final class PassiveReserveCheck implements Check {
             "Pressures down to the toe that is built, passive earth pressure without its divisor."
                 + " Water in front is taken off the load and not counted as resistance.")
         .table(
-            CalcTable.of(TABLE, "Moments about z_m", "layer")
+            CalcTable.of(TABLE, "Moments about the level above", "layer")
                 .given("z_1", M, "level of the top")
                 .given("z_2", M, "level of the bottom")
                 .given("p_{b,1}", KPA, "behind, top")
