@@ -15,8 +15,8 @@ import pilefolio.workbook.SheetSpec;
 import pilefolio.workbook.WorkbookSpec;
 
 /**
- * The tables of the README are made from the code. {@code mvn test -Dtest=ReadmeTest -Dgolden=write}
- * writes them anew and still fails, so that the change is looked at.
+ * The tables of the README are made from the code. {@code mvn test -Dtest=ReadmeTest
+ * -Dgolden=write} writes them anew and still fails, so that the change is looked at.
  */
 class ReadmeTest {
   private static final Path README = Path.of("README.md");
@@ -49,8 +49,7 @@ class ReadmeTest {
   @Test
   void theTwoCommandsComeFirstAndThePictureIsThere() throws IOException {
     String readme = Files.readString(README);
-    assertTrue(
-        readme.indexOf("mvn package -DskipTests -Dproduce") < readme.indexOf("mvn verify"));
+    assertTrue(readme.indexOf("mvn package -DskipTests -Dproduce") < readme.indexOf("mvn verify"));
     assertTrue(readme.indexOf("mvn verify") < readme.indexOf("!["));
     assertTrue(Files.exists(Path.of("src/docs/calculation-page.png")));
   }

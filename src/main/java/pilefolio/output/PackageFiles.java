@@ -67,11 +67,32 @@ public final class PackageFiles {
     return made;
   }
 
-  private RenderedPdf calculations() {
+  /**
+   * The two documents as the renderer gets them, by file name; for measuring the renderer alone.
+   */
+  public static Map<String, PdfOrder> orders(Submittal submittal, TemplateSource source) {
+    PackageFiles files = new PackageFiles(submittal, new byte[0], source);
+    return Map.of(
+        "calculations.pdf",
+        files.order(files.calculationsText(), "Calculation package").figures(files.figures.all()),
+        "method-statement.pdf",
+        files.order(files.methodStatementText(), "Method statement").figures(files.figures.all()));
+  }
+
+  private String calculationsText() {
     CalculationContent content = CalculationContent.of(submittal, figures.placed());
-    String xhtml = templates.fill("calculations.ftlx", Map.of("content", content));
+    return templates.fill("calculations.ftlx", Map.of("content", content));
+  }
+
+  private String methodStatementText() {
+    return templates.fill(
+        "method-statement.ftlx",
+        Map.of("content", MethodStatement.of(submittal), "figures", figures.inMethodStatement()));
+  }
+
+  private RenderedPdf calculations() {
     return renderer.render(
-        order(xhtml, "Calculation package")
+        order(calculationsText(), "Calculation package")
             .figures(figures.all())
             .attach(
                 pages ->
@@ -91,12 +112,7 @@ public final class PackageFiles {
   }
 
   private RenderedPdf methodStatement() {
-    String xhtml =
-        templates.fill(
-            "method-statement.ftlx",
-            Map.of(
-                "content", MethodStatement.of(submittal), "figures", figures.inMethodStatement()));
-    return renderer.render(order(xhtml, "Method statement").figures(figures.all()));
+    return renderer.render(order(methodStatementText(), "Method statement").figures(figures.all()));
   }
 
   private PdfOrder order(String xhtml, String kind) {
