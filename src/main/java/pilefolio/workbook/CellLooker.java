@@ -225,27 +225,30 @@ final class CellLooker {
   }
 
   private CellContent saved(Cell cell, CellType type, CellRef at) {
-    switch (type) {
-      case NUMERIC:
-        String format = cell.getCellStyle().getDataFormatString();
-        return new CellContent.Figure(
-            cell.getNumericCellValue(),
-            DateUtil.isCellDateFormatted(cell),
-            format != null && format.contains("%"));
-      case STRING:
-        String text = cell.getStringCellValue();
-        return text.isBlank() ? new CellContent.Empty() : new CellContent.Words(text);
-      case BOOLEAN:
-        return new CellContent.Truth(cell.getBooleanCellValue());
-      case ERROR:
+    return switch (type) {
+      case NUMERIC -> figure(cell);
+      case STRING ->
+          cell.getStringCellValue().isBlank()
+              ? new CellContent.Empty()
+              : new CellContent.Words(cell.getStringCellValue());
+      case BOOLEAN -> new CellContent.Truth(cell.getBooleanCellValue());
+      case ERROR -> {
         findings.accept(
             FindingKind.ERROR_VALUE.at(
                 at,
                 "the cell shows " + FormulaError.forInt(cell.getErrorCellValue()).getString(),
                 "put the formula right"));
-        return new CellContent.Unusable();
-      default:
-        return new CellContent.Empty();
-    }
+        yield new CellContent.Unusable();
+      }
+      default -> new CellContent.Empty();
+    };
+  }
+
+  private static CellContent figure(Cell cell) {
+    String format = cell.getCellStyle().getDataFormatString();
+    return new CellContent.Figure(
+        cell.getNumericCellValue(),
+        DateUtil.isCellDateFormatted(cell),
+        format != null && format.contains("%"));
   }
 }

@@ -3,13 +3,13 @@ package pilefolio.workbook;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.ArrayList;
-import java.util.Date;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.apache.poi.ooxml.POIXMLProperties;
+import org.apache.poi.openxml4j.exceptions.InvalidFormatException;
 import org.apache.poi.ss.usermodel.ClientAnchor;
 import org.apache.poi.ss.usermodel.DataValidation;
 import org.apache.poi.ss.usermodel.DataValidationConstraint;
@@ -43,7 +43,7 @@ final class WorkbookWriter {
   private static final int FIRST_ROW = 3;
   private static final int FIRST_ITEM = 2;
   private static final int WIDTH_UNIT = 256;
-  private static final Date FIXED = new Date(0);
+  private static final String FIXED = "2000-01-01T00:00:00Z";
   private static final int LONGEST_PROMPT = 250;
   private static final int MEANING_A_LINE = 66;
   private static final float LINE = 14;
@@ -104,8 +104,12 @@ final class WorkbookWriter {
     POIXMLProperties.CoreProperties core = book.getProperties().getCoreProperties();
     core.setCreator("");
     core.setTitle("Secant wall input");
-    core.setCreated(Optional.of(FIXED));
-    core.setModified(Optional.of(FIXED));
+    try {
+      core.setCreated(FIXED);
+      core.setModified(FIXED);
+    } catch (InvalidFormatException notADate) {
+      throw new IllegalStateException(notADate);
+    }
   }
 
   private void title(XSSFSheet sheet, SheetSpec spec) {
