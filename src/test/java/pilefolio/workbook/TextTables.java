@@ -1,7 +1,6 @@
 package pilefolio.workbook;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -88,51 +87,14 @@ final class TextTables {
     return cells;
   }
 
-  DisplaySystem system() {
-    return system;
-  }
-
-  /** Sets one cell; rows are counted from 1. Of a form, the row is ignored and the item named. */
-  TextTables with(String sheet, int row, String column, String text) {
-    SheetText table = sheets.get(sheet);
-    if (table.head().get(0).equals(WorkbookSpec.ITEM)) {
-      table.rows().removeIf(cells -> cells.get(0).equals(column));
-      table.rows().add(new ArrayList<>(List.of(column, text)));
-      return this;
-    }
-    int at = table.head().indexOf(column);
-    if (at < 0) {
-      at = table.head().size();
-      table.head().add(column);
-      if (!table.units().isEmpty()) {
-        table.units().add("");
-      }
-    }
-    List<String> cells = table.rows().get(row - 1);
-    while (cells.size() <= at) {
-      cells.add("");
-    }
-    cells.set(at, text);
-    return this;
-  }
-
-  TextTables without(String sheet) {
-    sheets.remove(sheet);
+  /** The same texts under the unit row of another system. */
+  TextTables in(DisplaySystem other) {
+    system = other;
     return this;
   }
 
   SheetText sheet(String sheet) {
     return sheets.get(sheet);
-  }
-
-  TextTables add(String sheet, String line) {
-    sheets.get(sheet).rows().add(cells(line));
-    return this;
-  }
-
-  TextTables put(String sheet, String... lines) {
-    put(sheet, List.of(lines));
-    return this;
   }
 
   byte[] bytes() throws IOException {
@@ -141,10 +103,5 @@ final class TextTables {
 
   ReadResult read() throws IOException {
     return WorkbookReader.read(bytes(), KnownNames.none());
-  }
-
-  @Override
-  public String toString() {
-    return new String(sheets.toString().getBytes(StandardCharsets.UTF_8), StandardCharsets.UTF_8);
   }
 }
