@@ -36,6 +36,8 @@ public final class WallEffectsCheck implements Check {
   private static final String TABLE = "wall";
   private static final double KILO = 1000;
   private static final double SAME_LEVEL = 1e-9;
+  private static final double ONE_MILLIMETRE = 0.001;
+  private static final double NO_PRESSURE = 1e-9;
 
   static final CalcSheet SHEET =
       CalcSheet.named("Shear and moment of the wall")
@@ -129,19 +131,20 @@ public final class WallEffectsCheck implements Check {
     WallStatics statics = e.statics();
     Binding binding =
         SHEET.bind().set("V_t", From.layout(0, "free end")).set("M_t", From.layout(0, "free end"));
-    TreeSet<Double> cuts = new TreeSet<>();
+    TreeSet<Double> extremes = new TreeSet<>();
     for (WallStatics.Extreme extreme : statics.extremes()) {
-      cuts.add(Math.round(extreme.level() * KILO) / KILO);
+      extremes.add(Math.round(extreme.level() * KILO) / KILO);
     }
+    TreeSet<Double> points = new TreeSet<>();
     for (PointForce force : statics.forces()) {
-      cuts.add(force.level());
+      points.add(force.level());
     }
     Source level = new Source.Layout("break of the diagrams");
     Source net = new Source.Layout("behind less in front");
     Source force = new Source.Layout("support or toe force, toward the excavation");
     int number = 1;
     for (NetSegment whole : statics.pressure().segments()) {
-      for (NetSegment s : pieces(whole, cuts)) {
+      for (NetSegment s : pieces(whole, points, extremes)) {
         binding.row(
             TABLE,
             Row.of(String.valueOf(number++))
@@ -173,12 +176,22 @@ public final class WallEffectsCheck implements Check {
         .sum();
   }
 
-  /** A stretch cut at given levels and where its pressure passes through zero. */
-  private static List<NetSegment> pieces(NetSegment s, Set<Double> cuts) {
+  /**
+   * A stretch cut at point forces, where its pressure passes through zero, and at extremes of the
+   * moment that lie more than a millimetre from any other cut.
+   */
+  private static List<NetSegment> pieces(
+      NetSegment whole, Set<Double> points, Set<Double> extremes) {
+    NetSegment s =
+        new NetSegment(
+            whole.topLevel(),
+            whole.bottomLevel(),
+            clean(whole.topPressure()),
+            clean(whole.bottomPressure()));
     TreeSet<Double> levels = new TreeSet<>();
-    for (double cut : cuts) {
-      if (cut < s.topLevel() - SAME_LEVEL && cut > s.bottomLevel() + SAME_LEVEL) {
-        levels.add(cut);
+    for (double point : points) {
+      if (point < s.topLevel() - SAME_LEVEL && point > s.bottomLevel() + SAME_LEVEL) {
+        levels.add(point);
       }
     }
     double zero = Double.NaN;
@@ -187,6 +200,18 @@ public final class WallEffectsCheck implements Check {
       levels.add(zero);
     }
     levels.add(s.bottomLevel());
+    TreeSet<Double> ends = new TreeSet<>(levels);
+    ends.add(s.topLevel());
+    for (double extreme : extremes) {
+      Double above = ends.ceiling(extreme);
+      Double below = ends.floor(extreme);
+      if (above != null
+          && below != null
+          && above - extreme > ONE_MILLIMETRE
+          && extreme - below > ONE_MILLIMETRE) {
+        levels.add(extreme);
+      }
+    }
     List<NetSegment> pieces = new ArrayList<>();
     double upper = s.topLevel();
     for (double lower : levels.descendingSet()) {
@@ -196,5 +221,10 @@ public final class WallEffectsCheck implements Check {
       upper = lower;
     }
     return pieces;
+  }
+
+  /** Rounding noise of pressures taken as none, kPa. */
+  private static double clean(double pressure) {
+    return Math.abs(pressure) < NO_PRESSURE ? 0 : pressure;
   }
 }
