@@ -67,18 +67,16 @@ class CasesTest {
     assertEquals(quantity.number(), found, tolerance, name + " in " + unit.symbol());
   }
 
-  /** A symbol of the sheet, or {@code table[row].column} with rows counted from 1. */
+  /** A symbol of the sheet, or {@code table[row].column}: rows counted from 1, or {@code last}. */
   private static double value(Calculation calculation, String name) {
     int open = name.indexOf('[');
     if (open < 0) {
       return calculation.value(name);
     }
     int close = name.indexOf(']');
-    int row = Integer.parseInt(name.substring(open + 1, close));
-    return calculation
-        .table(name.substring(0, open))
-        .rows()
-        .get(row - 1)
+    var rows = calculation.table(name.substring(0, open)).rows();
+    String row = name.substring(open + 1, close);
+    return rows.get((row.equals("last") ? rows.size() : Integer.parseInt(row)) - 1)
         .values()
         .get(name.substring(close + 2).replace('′', '\''));
   }
