@@ -45,6 +45,7 @@ public enum DisplaySystem {
     pair(Units.of("kPa/m"), "psf/ft");
     pair(Units.of("kN·m²"), "kip·ft²");
     pair(Units.of("mm/min"), "in/min");
+    pair(Units.of("mm/s"), "in/s");
   }
 
   private static void pair(Unit si, String us) {
