@@ -18,6 +18,7 @@ import pilefolio.analysis.sequence.SiteCalendar;
 import pilefolio.analysis.sequence.StrengthWindow;
 import pilefolio.analysis.sequence.WallPile;
 import pilefolio.checks.geometry.JointOpenings;
+import pilefolio.checks.ground.PressureCaseSolver;
 import pilefolio.checks.sequence.ProgrammeFound;
 import pilefolio.checks.stability.WallCaseSolver;
 import pilefolio.trace.Calculation;
@@ -35,6 +36,8 @@ final class CaseSolvers {
   static {
     BY_CHECK.put("joint-opening", CaseSolvers::jointOpening);
     BY_CHECK.put("programme", CaseSolvers::programme);
+    BY_CHECK.put("pressure-active", PressureCaseSolver::active);
+    BY_CHECK.put("pressure-passive", PressureCaseSolver::passive);
     BY_CHECK.put("embedment-cantilever", WallCaseSolver::fourForces);
     BY_CHECK.put("embedment-cantilever-simplified", WallCaseSolver::simplified);
     BY_CHECK.put("embedment-free-earth", WallCaseSolver::freeEarth);

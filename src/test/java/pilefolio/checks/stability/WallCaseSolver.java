@@ -57,6 +57,11 @@ public final class WallCaseSolver {
     p = problem;
   }
 
+  /** The pressures of a wall. */
+  public static WallLoading loading(JsonNode problem) {
+    return new WallCaseSolver(problem).loading();
+  }
+
   /** Sheet of the four-force cantilever, or of weak ground. */
   public static Calculation fourForces(JsonNode problem) {
     return new WallCaseSolver(problem).embedment(new FullCantileverEmbedment(), "four forces");
