@@ -148,12 +148,24 @@ public final class CalcSheet {
    * side is the demand, for ≥ and &gt; the right side.
    */
   public CalcSheet require(String condition, String meaning, Reference reference) {
+    return require(condition, meaning, reference, true);
+  }
+
+  /**
+   * Adds a requirement that holds or not and whose ratio says nothing of a reserve: equilibrium, an
+   * order of levels, an entered value that may equal its limit.
+   */
+  public CalcSheet condition(String condition, String meaning, Reference reference) {
+    return require(condition, meaning, reference, false);
+  }
+
+  private CalcSheet require(String condition, String meaning, Reference reference, boolean ratio) {
     Condition parsed = Condition.of(condition);
     if (parsed.parts().size() != 1) {
       throw new FormulaException("in \"" + condition + "\": a requirement is one comparison");
     }
     parsed.checkDimensions(dimensions(symbols));
-    return plus(new RequireElement(parsed, meaning, reference), Map.of());
+    return plus(new RequireElement(parsed, meaning, reference, ratio), Map.of());
   }
 
   /** Adds a sentence. */

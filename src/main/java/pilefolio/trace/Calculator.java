@@ -185,7 +185,10 @@ final class Calculator {
     double right = finite(e.meaning(), "right side", comparison.right().evaluate(lookup(values)));
     boolean holds = comparison.sign().holds(left, right);
     boolean leftIsDemand = comparison.sign() == Sign.AT_MOST || comparison.sign() == Sign.LESS;
-    OptionalDouble ratio = ratio(leftIsDemand ? left : right, leftIsDemand ? right : left, holds);
+    OptionalDouble ratio =
+        e.ratio()
+            ? ratio(leftIsDemand ? left : right, leftIsDemand ? right : left, holds)
+            : OptionalDouble.empty();
     satisfied &= holds;
     if (ratio.isPresent()) {
       utilisation = OptionalDouble.of(Math.max(utilisation.orElse(0), ratio.getAsDouble()));

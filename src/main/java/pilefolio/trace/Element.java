@@ -32,8 +32,13 @@ public sealed interface Element {
   /** A table whose columns are formulas. */
   record TableElement(CalcTable table) implements Element {}
 
-  /** A demand against a capacity. */
-  record RequireElement(Condition condition, String meaning, Reference reference)
+  /**
+   * A requirement.
+   *
+   * @param ratio true if it sets a demand against a capacity, so that their ratio means something;
+   *     false for a condition that holds or not, such as equilibrium
+   */
+  record RequireElement(Condition condition, String meaning, Reference reference, boolean ratio)
       implements Element {}
 
   /** A sentence. */

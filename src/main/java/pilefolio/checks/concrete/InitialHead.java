@@ -31,7 +31,7 @@ public final class InitialHead extends RunCheck {
           .line("A = π·D²/4", M2, "area of the bore", Reference.DERIVED)
           .line("V_0 = A·h_1", M3_SMALL, "nominal volume of that head", Reference.DERIVED)
           .line("V_1 = k·V_0", M3_SMALL, "concrete to be pumped for it", Reference.DERIVED)
-          .require("h_1 ≥ 1.5[m]", "the tip stays in concrete", Reference.PRACTICE)
+          .condition("h_1 ≥ 1.5[m]", "the tip stays in concrete", Reference.PRACTICE)
           .note(
               "The auger is raised 150 mm to 300 mm to open the tip, pressure is awaited, and the"
                   + " auger is turned back to the toe before it is lifted.");

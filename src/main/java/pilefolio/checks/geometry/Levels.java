@@ -33,9 +33,9 @@ public final class Levels extends RunCheck {
           .line("l_s = L_C − L_T", M, "structural length", Reference.DERIVED)
           .line("l_c = l_s + h_o", M, "cast length", Reference.DERIVED)
           .line("h_x = h_o − h_e", M, "concrete above the platform", Reference.DERIVED)
-          .require("l_s > 0", "the toe lies below cut-off", Reference.DERIVED)
-          .require("h_e ≥ 0", "the cut-off does not lie above the platform", Reference.DERIVED)
-          .require("h_x ≤ 0.3[m]", "concrete is not cast above the platform", Reference.PRACTICE);
+          .condition("l_s > 0", "the toe lies below cut-off", Reference.DERIVED)
+          .condition("h_e ≥ 0", "the cut-off does not lie above the platform", Reference.DERIVED)
+          .condition("h_x ≤ 0.3[m]", "concrete is not cast above the platform", Reference.PRACTICE);
 
   private static final CalcSheet WATER =
       CalcSheet.named("Empty bore and groundwater")

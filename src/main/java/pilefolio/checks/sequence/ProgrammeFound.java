@@ -52,9 +52,9 @@ public final class ProgrammeFound implements Check {
               "rules broken",
               "count of every rule from the dates alone, apart from the search")
           .line("N_b = N − N_d", ONE, "piles without a day", Reference.DERIVED)
-          .require("N_b ≤ 0", "every pile has its day", Reference.DERIVED)
-          .require("N_x ≤ 0", "no rule is broken", Reference.DERIVED)
-          .require("r_max ≤ 1", "no shift is longer than it is", Reference.DERIVED);
+          .condition("N_b ≤ 0", "every pile has its day", Reference.DERIVED)
+          .condition("N_x ≤ 0", "no rule is broken", Reference.DERIVED)
+          .condition("r_max ≤ 1", "no shift is longer than it is", Reference.DERIVED);
 
   private static final CalcSheet BLOCKED =
       CalcSheet.named("Piles for which no day was found")
@@ -66,7 +66,7 @@ public final class ProgrammeFound implements Check {
                   .sum("N_b", "n_b", "piles without a day"))
           .line("N_d = N − N_b", ONE, "piles with a day in the best order", Reference.DERIVED)
           .line("r_o = N_d/N_o", ONE, "piles placed for each order tried", Reference.DERIVED)
-          .require("N_b ≤ 0", "every pile has its day", Reference.DERIVED)
+          .condition("N_b ≤ 0", "every pile has its day", Reference.DERIVED)
           .note("The search is wide but no proof that no order exists.");
 
   private static final CalcSheet CHANGES =

@@ -27,7 +27,8 @@ public final class FullCantileverEmbedment extends EmbedmentCheck {
                   .table(EmbedmentSheet.forces("z_c", false))
                   .line("d_0 = z_e − z_p", M, "pivot below the excavation", Reference.DERIVED)
                   .line("ΔH = ΣH_b − ΣH_f", KN_M, "force left over", Reference.DERIVED)
-                  .require("abs(ΔH) ≤ 0.001·ΣH_f", "forces are in equilibrium", Reference.DERIVED)),
+                  .condition(
+                      "abs(ΔH) ≤ 0.001·ΣH_f", "forces are in equilibrium", Reference.DERIVED)),
           "d_r = f_D·d");
 
   /** The check. */

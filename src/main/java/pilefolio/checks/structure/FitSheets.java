@@ -137,7 +137,7 @@ final class FitSheets {
       CalcSheet.named("Yield strength of the beam by its thickness")
           .given("f_y", N_MM2, "yield strength entered")
           .given("f_{y,t}", N_MM2, "yield strength of the grade at the flange thickness")
-          .require(
+          .condition(
               "f_y ≤ f_{y,t}", "the strength entered is one that the grade has", Reference.DERIVED);
 
   private FitSheets() {}
