@@ -1,5 +1,6 @@
 package pilefolio.cli;
 
+import java.io.PrintWriter;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -39,21 +40,30 @@ public final class Main implements Runnable {
    * @return the exit code
    */
   public static int execute(String... args) {
+    return execute(null, null, args);
+  }
+
+  /** Runs one command with its words going somewhere else than to the console. */
+  static int execute(PrintWriter out, PrintWriter err, String... args) {
     // Without a provider the spreadsheet library's logger complains on the console.
     System.setProperty(
         "log4j2.loggerContextFactory",
         "org.apache.logging.log4j.simple.SimpleLoggerContextFactory");
     System.setProperty("java.awt.headless", "true");
-    return new CommandLine(new Main())
+    CommandLine commandLine = new CommandLine(new Main());
+    if (out != null) {
+      commandLine.setOut(out).setErr(err);
+    }
+    return commandLine
         .setCaseInsensitiveEnumValuesAllowed(true)
         .setParameterExceptionHandler(Main::explain)
         .setExecutionExceptionHandler(
-            (fault, commandLine, parsed) -> {
+            (fault, line, parsed) -> {
               if (fault instanceof Refusal) {
-                commandLine.getErr().println(fault.getMessage());
+                line.getErr().println(fault.getMessage());
                 return ExitCode.COMMAND_LINE;
               }
-              commandLine.getErr().println(FaultFile.write(fault));
+              line.getErr().println(FaultFile.write(fault));
               return ExitCode.FAULT;
             })
         .execute(args);

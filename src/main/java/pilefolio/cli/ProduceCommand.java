@@ -15,6 +15,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import pilefolio.output.pdf.TemplateFaultException;
 import pilefolio.output.pdf.TemplateSource;
 
 /** Produces the whole package for one workbook, for many, or for a folder. */
@@ -89,7 +90,21 @@ final class ProduceCommand implements Callable<Integer> {
     return worst;
   }
 
-  private static List<Outcome> run(
+  private Outcome fault(Path workbook, Throwable cause) {
+    if (cause instanceof TemplateFaultException && templates != null) {
+      // The firm's own template is wrong, which the user can put right.
+      return new Outcome(
+          workbook,
+          ExitCode.COMMAND_LINE,
+          "nothing produced; " + cause.getMessage(),
+          null,
+          List.of(),
+          List.of());
+    }
+    return Outcome.fault(workbook, FaultFile.write(cause));
+  }
+
+  private List<Outcome> run(
       List<Path> workbooks, Production production, Progress progress, int most)
       throws InterruptedException {
     ExecutorService workers =
@@ -112,7 +127,7 @@ final class ProduceCommand implements Callable<Integer> {
           outcomes.add(futures.get(i).get());
         } catch (ExecutionException e) {
           // One workbook's fault must not stop the others.
-          outcomes.add(Outcome.fault(workbooks.get(i), FaultFile.write(e.getCause())));
+          outcomes.add(fault(workbooks.get(i), e.getCause()));
         }
       }
       return outcomes;
