@@ -14,6 +14,7 @@ import pilefolio.model.Value;
 import pilefolio.model.WallRun;
 import pilefolio.trace.Verdict.Result;
 import pilefolio.units.NumberText;
+import pilefolio.units.Unit;
 import pilefolio.units.Units;
 
 /**
@@ -115,13 +116,18 @@ public final class ToeSizing {
             run.tool());
     List<WallRun> runs = new ArrayList<>();
     s.runs().forEach(r -> runs.add(r.id().equals(run.id()) ? sized : r));
+    Unit shown = s.project().documentUnits().of(Units.M);
     List<Assumption> assumptions = new ArrayList<>(s.assumptions());
     assumptions.add(
         new Assumption(
             toe.cell(),
             "toe level of the secondaries",
             "run " + run.id(),
-            NumberText.fixed(level, 2) + " m, the least that suffices; governed by " + governed));
+            NumberText.fixed(shown.fromSi(toe.si()), 2)
+                + " "
+                + shown.symbol()
+                + ", the least that suffices; governed by "
+                + governed));
     return new Job(
         new Submission(
             s.project(),
