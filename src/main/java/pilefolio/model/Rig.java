@@ -22,7 +22,8 @@ import pilefolio.findings.CellRef;
  * @param winchLinePull rated pull of one line of the winch used for beams, a force
  * @param winchParts count of parts of line
  * @param hookHeight greatest height of the hook above the platform, a length
- * @param reach from the centre of slewing to the pile axis, a length
+ * @param reach rated greatest distance from the centre of slewing to the pile axis, a length
+ * @param setUpDistance that distance as the rig is set up on this job, a length
  * @param batterForward greatest inclination of the mast forward, an angle
  * @param batterBackward greatest inclination of the mast backward, an angle
  * @param rotation speed of the auger while drilling, revolutions per time
@@ -45,6 +46,7 @@ public record Rig(
     Optional<Value> winchParts,
     Optional<Value> hookHeight,
     Optional<Value> reach,
+    Optional<Value> setUpDistance,
     Optional<Value> batterForward,
     Optional<Value> batterBackward,
     Optional<Value> rotation,

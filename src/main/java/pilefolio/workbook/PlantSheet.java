@@ -64,10 +64,19 @@ final class PlantSheet {
           .usual(8, 40)
           .such("22");
   static final NumberColumn REACH =
-      number("Reach", "m", "From the centre of slewing to the pile axis.")
+      number("Reach", "m", "Rated greatest distance from the centre of slewing to the pile axis.")
           .hard(1, 12)
           .usual(2.5, 6)
           .such("3.9");
+  static final NumberColumn SET_UP =
+      number(
+              "Set-up distance",
+              "m",
+              "From the centre of slewing to the pile axis as the rig is set up, clear of the guide"
+                  + " wall and of what stands beside it.")
+          .hard(1, 12)
+          .usual(2, 6)
+          .such("3.1");
   static final NumberColumn FORWARD =
       number("Batter forward", "°", "Greatest inclination of the mast forward.")
           .hard(0, 30)
@@ -109,6 +118,7 @@ final class PlantSheet {
           LINE_PARTS,
           HOOK_HEIGHT,
           REACH,
+          SET_UP,
           FORWARD,
           BACKWARD,
           ROTATION,
@@ -214,6 +224,7 @@ final class PlantSheet {
         row.find(LINE_PARTS),
         row.find(HOOK_HEIGHT),
         row.find(REACH),
+        row.find(SET_UP),
         row.find(FORWARD),
         row.find(BACKWARD),
         row.find(ROTATION),

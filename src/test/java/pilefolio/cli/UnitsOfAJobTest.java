@@ -112,7 +112,7 @@ class UnitsOfAJobTest {
     OptionalDouble a = one.verdict().utilisation();
     OptionalDouble b = other.verdict().utilisation();
     if (a.isPresent() != b.isPresent()
-        || a.isPresent() && !near(a.getAsDouble(), b.getAsDouble(), FOUR_FIGURES)) {
+        || (a.isPresent() && !near(a.getAsDouble(), b.getAsDouble(), FOUR_FIGURES))) {
       differences.add(key + ": utilisation " + a + " and " + b);
     }
     List<Calculation> sheets = one.result().calculations();

@@ -57,7 +57,7 @@ public final class Retyped {
     return in(system, TextTables.sample(sample));
   }
 
-  /** The same without the toe levels of its piles. */
+  /** The same without the toe levels of its secondaries. */
   public static byte[] withoutToesIn(DisplaySystem system, String sample) throws IOException {
     return in(system, blanked(sample));
   }
@@ -84,10 +84,11 @@ public final class Retyped {
 
   private static TextTables blanked(String sample) {
     TextTables tables = TextTables.sample(sample);
-    List<List<String>> piles = tables.sheet("Piles").rows();
-    for (int row = 1; row <= piles.size(); row++) {
-      tables.with("Piles", row, "Toe level", "");
-    }
+    SheetText piles = tables.sheet("Piles");
+    int toe = piles.head().indexOf("Toe level");
+    piles.rows().stream()
+        .filter(row -> row.contains("Secondary"))
+        .forEach(row -> row.set(toe, ""));
     return tables;
   }
 
@@ -104,7 +105,14 @@ public final class Retyped {
         table(spec, text);
       }
     }
-    tables.with("Project", 0, DOCUMENT_UNITS, documents.name());
+    tables
+        .sheet("Project")
+        .rows()
+        .replaceAll(
+            row ->
+                row.get(0).equals(DOCUMENT_UNITS)
+                    ? List.of(DOCUMENT_UNITS, documents.name())
+                    : row);
     return tables.bytes();
   }
 

@@ -87,6 +87,10 @@ final class TextTables {
     return cells;
   }
 
+  DisplaySystem system() {
+    return system;
+  }
+
   /** The same texts under the unit row of another system. */
   TextTables in(DisplaySystem other) {
     system = other;

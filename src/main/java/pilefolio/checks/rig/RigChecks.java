@@ -14,6 +14,7 @@ public final class RigChecks {
           new CasingPull(),
           new Crowd(),
           new Stroke(),
+          new Reach(),
           new Batter(),
           new Winch(),
           new BeamUpending(),

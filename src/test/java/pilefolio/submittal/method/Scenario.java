@@ -247,6 +247,7 @@ final class Scenario {
         r.winchParts(),
         r.hookHeight(),
         r.reach(),
+        r.setUpDistance(),
         r.batterForward(),
         r.batterBackward(),
         r.rotation(),
