@@ -86,9 +86,7 @@ public final class Retyped {
     TextTables tables = TextTables.sample(sample);
     SheetText piles = tables.sheet("Piles");
     int toe = piles.head().indexOf("Toe level");
-    piles.rows().stream()
-        .filter(row -> row.contains("Secondary"))
-        .forEach(row -> row.set(toe, ""));
+    piles.rows().stream().filter(row -> row.contains("Secondary")).forEach(row -> row.set(toe, ""));
     return tables;
   }
 
