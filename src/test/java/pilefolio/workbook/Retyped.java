@@ -66,6 +66,15 @@ public final class Retyped {
     return new Retyped(tables, column -> column.unit(system)).bytes(system);
   }
 
+  /** A sample as it stands, with a column of a table left empty. */
+  public static byte[] without(String sheet, String column, String sample) throws IOException {
+    TextTables tables = TextTables.sample(sample);
+    SheetText text = tables.sheet(sheet);
+    int at = text.head().indexOf(column);
+    text.rows().forEach(row -> row.set(at, ""));
+    return tables.bytes();
+  }
+
   /** A sample in which each column is typed in the next of the units that people use for it. */
   public static byte[] mixed(String sample) throws IOException {
     AtomicInteger next = new AtomicInteger();
