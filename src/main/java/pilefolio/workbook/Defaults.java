@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import pilefolio.findings.CellRef;
 import pilefolio.model.Assumption;
+import pilefolio.units.DisplaySystem;
 
 /** Defaults taken while what the user described was put together. */
 final class Defaults {
@@ -21,7 +22,7 @@ final class Defaults {
     return new ArrayList<>(taken.values());
   }
 
-  List<Assumption> assumptions() {
+  List<Assumption> assumptions(DisplaySystem documents) {
     return taken().stream()
         .map(
             one ->
@@ -29,7 +30,13 @@ final class Defaults {
                     one.cell(),
                     one.column().name(),
                     one.row().subject(),
-                    one.column().standardText()))
+                    text(one.column(), documents)))
         .toList();
+  }
+
+  private static String text(Column<?> column, DisplaySystem documents) {
+    return column instanceof NumberColumn number
+        ? number.standardFor(documents)
+        : column.standardText();
   }
 }

@@ -278,6 +278,12 @@ public record NumberColumn(
         + Range.spaced(in);
   }
 
+  /** The default as it is defined, and in the unit of documents in the given system beside it. */
+  String standardFor(DisplaySystem documents) {
+    String other = standardText(documents);
+    return other.equals(standardText()) ? other : standardText() + " (" + other + ")";
+  }
+
   @Override
   public String standardText() {
     if (fallback.isEmpty()) {

@@ -52,7 +52,7 @@ final class SubmissionBuilder {
         all(SurroundingsSheet.MONITORING, SurroundingsSheet::monitoring),
         all(SurroundingsSheet.PEOPLE, SurroundingsSheet::person),
         all(SurroundingsSheet.REVISIONS, SurroundingsSheet::revision),
-        defaults.assumptions());
+        defaults.assumptions(project.documentUnits()));
   }
 
   private Row form(SheetSpec spec) {

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import pilefolio.submittal.Answer;
@@ -56,6 +57,27 @@ class UnitsOfAJobTest {
     compare(
         submittal(Retyped.withoutToesIn(DisplaySystem.SI, sample)),
         submittal(Retyped.withoutToesIn(DisplaySystem.US, sample)));
+  }
+
+  @Test
+  void assumptionsStandInTheUnitsOfTheDocuments() throws IOException {
+    assertEquals("4 m", assumed(DisplaySystem.SI, "Head over casing shoe"));
+    assertEquals("4 m (13.1 ft)", assumed(DisplaySystem.US, "Head over casing shoe"));
+    String level = "toe level of the secondaries";
+    assertTrue(assumed(DisplaySystem.SI, level).startsWith("3.00 m, the least that suffices"));
+    assertTrue(assumed(DisplaySystem.US, level).startsWith("9.84 ft, the least that suffices"));
+  }
+
+  private static String assumed(DisplaySystem system, String what) throws IOException {
+    return submittal(Retyped.withoutToesIn(system, "ten-piles"))
+        .job()
+        .submission()
+        .assumptions()
+        .stream()
+        .filter(assumption -> assumption.column().equals(what))
+        .findFirst()
+        .orElseThrow()
+        .text();
   }
 
   private static Submittal submittal(byte[] workbook) throws IOException {
