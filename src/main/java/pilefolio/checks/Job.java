@@ -8,7 +8,10 @@ import pilefolio.model.Submission;
 import pilefolio.standards.Combination;
 import pilefolio.standards.DesignBasis;
 
-/** What is checked: the submission, its design basis, and what checks share while one run lasts. */
+/**
+ * What is checked: the submission, its design basis, and what checks share while one run lasts.
+ * Safe to use from the threads that write the documents.
+ */
 public final class Job {
   private final Submission submission;
   private final DesignBasis basis;
@@ -46,7 +49,7 @@ public final class Job {
    * @param key what it is; usually a record of the class that makes it and the run's id
    * @param make works it out; may ask for other shared results
    */
-  public <T> T shared(Object key, Class<T> type, Function<Job, T> make) {
+  public synchronized <T> T shared(Object key, Class<T> type, Function<Job, T> make) {
     if (!shared.containsKey(key)) {
       shared.put(key, make.apply(this));
     }

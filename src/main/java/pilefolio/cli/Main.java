@@ -6,7 +6,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
 
-/** Entry point of the command line. */
+/** The command line. */
 @Command(
     name = "pilefolio",
     mixinStandardHelpOptions = true,
@@ -80,14 +80,5 @@ public final class Main implements Runnable {
                 + commandLine.getCommandSpec().qualifiedName()
                 + " --help\" for what it takes.");
     return ExitCode.COMMAND_LINE;
-  }
-
-  /**
-   * Runs one command and exits with its code.
-   *
-   * @param args the command and its options
-   */
-  public static void main(String[] args) {
-    System.exit(execute(args));
   }
 }

@@ -5,6 +5,8 @@ import java.time.ZoneOffset;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
 import pilefolio.model.DocumentStatus;
 import pilefolio.model.PaperSize;
 import pilefolio.model.Project;
@@ -57,14 +59,34 @@ public final class PackageFiles {
   public static Map<String, byte[]> of(
       Submittal submittal, byte[] workbook, TemplateSource source) {
     PackageFiles files = new PackageFiles(submittal, workbook, source);
+    // The spreadsheets and the method statement need nothing of the calculations, which take
+    // longest.
+    CompletableFuture<byte[]> checker =
+        CompletableFuture.supplyAsync(() -> CheckerWorkbook.write(submittal));
+    CompletableFuture<byte[]> schedules =
+        CompletableFuture.supplyAsync(() -> Schedules.write(submittal));
+    CompletableFuture<byte[]> method =
+        CompletableFuture.supplyAsync(() -> files.methodStatement().content());
     Map<String, byte[]> made = new LinkedHashMap<>();
     RenderedPdf calculations = files.calculations();
     made.put("calculations.pdf", calculations.content());
-    made.put("method-statement.pdf", files.methodStatement().content());
-    made.put("schedules.xlsx", Schedules.write(submittal));
-    made.put("checker.xlsx", CheckerWorkbook.write(submittal));
+    made.put("method-statement.pdf", result(method));
+    made.put("schedules.xlsx", result(schedules));
+    made.put("checker.xlsx", result(checker));
     made.put("record.json", files.record(calculations.pages()));
     return made;
+  }
+
+  /** The result, or the fault itself and not its wrapping. */
+  private static byte[] result(CompletableFuture<byte[]> future) {
+    try {
+      return future.join();
+    } catch (CompletionException e) {
+      if (e.getCause() instanceof RuntimeException fault) {
+        throw fault;
+      }
+      throw e;
+    }
   }
 
   /**
