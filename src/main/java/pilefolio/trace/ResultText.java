@@ -14,6 +14,9 @@ import pilefolio.units.Unit;
 final class ResultText {
   private static final int DIGITS_OF_TERM = 6;
 
+  /** Share of the largest term below which a result is what the terms leave over, not a value. */
+  private static final double CANCELLED = 1e-7;
+
   private ResultText() {}
 
   /** The text of a value in a unit. */
@@ -21,7 +24,8 @@ final class ResultText {
     double shown = unit.fromSi(value);
     double largest = largestTerm(expr, si);
     String text = NumberText.significant(shown, digits);
-    if (largest <= 0 || unit.offset() != 0) {
+    boolean cancelled = Math.abs(value) < CANCELLED * largest;
+    if (!cancelled || unit.offset() != 0) {
       return text;
     }
     int finest = NumberText.decimals(largest / unit.factor(), DIGITS_OF_TERM + digits - 4);

@@ -34,11 +34,11 @@ public final class NumberText {
       return "0";
     }
     BigDecimal trimmed = exact.stripTrailingZeros();
-    if (isShort(trimmed) || (trimmed.precision() <= digits && trimmed.scale() <= digits + 2)) {
+    if (isShort(trimmed) || (trimmed.precision() <= digits && trimmed.scale() <= digits + 4)) {
       return text(trimmed.scale() < 0 ? trimmed.setScale(0) : trimmed);
     }
-    // Noise far below what matters prints as 0.000000, not as a row of zeros with four digits.
-    int decimals = Math.min(decimals(value, digits), digits + 2);
+    // Noise far below what matters prints as 0.00000000, not as a row of zeros with four digits.
+    int decimals = Math.min(decimals(value, digits), digits + 4);
     return text(exact.setScale(decimals, RoundingMode.HALF_UP));
   }
 

@@ -97,9 +97,6 @@ public final class Units {
   /** Cubic metre; US documents: cubic yard. */
   public static final Unit M3 = of("m³");
 
-  /** Cubic metre of a section or small volume; US documents: cubic foot. */
-  public static final Unit M3_SMALL = Unit.of("m³", LENGTH.power(3), 1);
-
   /** Square millimetre; US documents: square inch. */
   public static final Unit MM2 = of("mm²");
 

@@ -1,7 +1,7 @@
 package pilefolio.checks.concrete;
 
 import static pilefolio.units.Units.M;
-import static pilefolio.units.Units.M3_SMALL;
+import static pilefolio.units.Units.M3;
 import static pilefolio.units.Units.MM;
 import static pilefolio.units.Units.ONE;
 
@@ -30,7 +30,7 @@ public final class CasingDrop extends RunCheck {
           .given("l_d", M, "length of casing in the ground")
           .line("r_h = 1 − (d_i/D_o)²", ONE, "drop for each length pulled", Reference.DERIVED)
           .line("Δ_h = r_h·l_d", M, "drop when all of it is pulled", Reference.DERIVED)
-          .line("V_r = π·D_o²/4·Δ_h", M3_SMALL, "concrete to be kept in hand", Reference.DERIVED)
+          .line("V_r = π·D_o²/4·Δ_h", M3, "concrete to be kept in hand", Reference.DERIVED)
           .note("Overbreak behind the casing makes the drop larger; the level is measured.");
 
   /** The check. */

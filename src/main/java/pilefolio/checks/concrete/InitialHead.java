@@ -2,7 +2,7 @@ package pilefolio.checks.concrete;
 
 import static pilefolio.units.Units.M;
 import static pilefolio.units.Units.M2;
-import static pilefolio.units.Units.M3_SMALL;
+import static pilefolio.units.Units.M3;
 import static pilefolio.units.Units.MM;
 import static pilefolio.units.Units.ONE;
 
@@ -29,8 +29,8 @@ public final class InitialHead extends RunCheck {
           .given("h_1", M, "head above the tip before the sustained lift")
           .given("k", ONE, "concrete placed over nominal volume")
           .line("A = π·D²/4", M2, "area of the bore", Reference.DERIVED)
-          .line("V_0 = A·h_1", M3_SMALL, "nominal volume of that head", Reference.DERIVED)
-          .line("V_1 = k·V_0", M3_SMALL, "concrete to be pumped for it", Reference.DERIVED)
+          .line("V_0 = A·h_1", M3, "nominal volume of that head", Reference.DERIVED)
+          .line("V_1 = k·V_0", M3, "concrete to be pumped for it", Reference.DERIVED)
           .condition("h_1 ≥ 1.5[m]", "the tip stays in concrete", Reference.PRACTICE)
           .note(
               "The auger is raised 150 mm to 300 mm to open the tip, pressure is awaited, and the"

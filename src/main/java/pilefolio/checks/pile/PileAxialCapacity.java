@@ -362,11 +362,23 @@ final class PileAxialCapacity implements Check {
     binding
         .set("G_k", load.map(l -> From.cell(l.permanent())).orElse(none))
         .set("Q_k", load.map(l -> From.cell(l.variable())).orElse(none))
+        .set("h_x", exposed(job, run))
+        .set("γ_p", From.cell(job.submission().mix(run.secondary()).unitWeight()))
         .set(
             "F_h",
             support.isPresent() ? effects.get().supportForce() : From.layout(0, "no support"))
         .set(
             "i", support.map(s -> From.cell(s.inclination())).orElse(From.layout(0, "no support")));
+  }
+
+  private static Given exposed(Job job, WallRun run) {
+    double lowest =
+        job.submission().stages(run).stream()
+            .mapToDouble(stage -> stage.excavation().si())
+            .min()
+            .orElse(run.levels().cutOff().si());
+    return From.layout(
+        Math.max(0, run.levels().cutOff().si() - lowest), "cut-off to the lowest excavation");
   }
 
   private static void safety(

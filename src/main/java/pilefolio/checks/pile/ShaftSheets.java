@@ -263,12 +263,17 @@ final class ShaftSheets {
             .given("F_h", KN_M, "horizontal support force of the wall")
             .given("i", DEG, "inclination of the support below the horizontal")
             .line("F_v = F_h·sin(i)/cos(i)", KN_M, "its vertical part", GEOMETRY)
-            .note("The weight of the pile is taken as that of the ground it replaces.");
+            .given("h_x", M, "height of the pile above the lowest excavation")
+            .given("γ_p", KN_M3, "unit weight of the pile")
+            .line("W_x = γ_p·π·D²/4·h_x", KN, "weight of the pile above the excavation", GEOMETRY)
+            .note(
+                "Below the excavation the weight of the pile is taken as that of the ground it"
+                    + " replaces. Primaries carry their own weight on their own toes.");
     if (safety == Safety.ALLOWABLE) {
       Reference practice = Reference.PRACTICE;
       return loads
           .given("F_S", ONE, "factor of safety")
-          .line("N = G_k + Q_k + F_v·s_2", KN, "axial load on one pile", GEOMETRY)
+          .line("N = G_k + W_x + Q_k + F_v·s_2", KN, "axial load on one pile", GEOMETRY)
           .line("R_all = (R_s + R_b)/F_S", KN, "allowable axial load", practice)
           .require("N ≤ R_all", "the ground carries the pile", practice);
     }
@@ -280,7 +285,10 @@ final class ShaftSheets {
         .given("γ_s", ONE, "divisor of the shaft resistance")
         .given("γ_b", ONE, "divisor of the base resistance")
         .line(
-            "F_{c,d} = γ_G·G_k + γ_Q·Q_k + F_v·s_2", KN, "design axial load on one pile", GEOMETRY)
+            "F_{c,d} = γ_G·(G_k + W_x) + γ_Q·Q_k + F_v·s_2",
+            KN,
+            "design axial load on one pile",
+            GEOMETRY)
         .line("R_{c,d} = (R_s/γ_s + R_b/γ_b)/γ_Rd", KN, "design compressive resistance", clause)
         .require("F_{c,d} ≤ R_{c,d}", "the ground carries the pile", clause);
   }

@@ -1,11 +1,11 @@
 package pilefolio.checks.structure;
 
+import static pilefolio.units.Units.CM3;
 import static pilefolio.units.Units.KN;
 import static pilefolio.units.Units.KNM;
 import static pilefolio.units.Units.KNM_M;
 import static pilefolio.units.Units.KN_M;
 import static pilefolio.units.Units.M;
-import static pilefolio.units.Units.M3_SMALL;
 import static pilefolio.units.Units.MM;
 import static pilefolio.units.Units.MPA;
 import static pilefolio.units.Units.N_MM2;
@@ -70,7 +70,7 @@ final class FitSheets {
               MPA,
               "design tensile strength",
               Reference.memory("EN 1992-1-1:2004", "12.3.1"))
-          .line("W = π·D_s³/32", M3_SMALL, "elastic section modulus of the pile", GEOMETRY)
+          .line("W = π·D_s³/32", CM3, "elastic section modulus of the pile", GEOMETRY)
           .line("M_Ed = M·s_b", KNM, "bending moment of one pile", GEOMETRY)
           .line("M_Rd = f_{ctd,pl}·W", KNM, "moment at which plain concrete cracks", GEOMETRY)
           .require("M_Ed ≤ M_Rd", "bending below the beam", GEOMETRY)
@@ -97,7 +97,7 @@ final class FitSheets {
               Choice.when("k_s·f_k ≥ 2500[psi]", "k_s·f_k"))
           .given("γ_H", ONE, "multiplier of earth and water pressure")
           .given("φ_c", ONE, "strength reduction factor")
-          .line("W = π·D_s³/32", M3_SMALL, "elastic section modulus of the pile", GEOMETRY)
+          .line("W = π·D_s³/32", CM3, "elastic section modulus of the pile", GEOMETRY)
           .line("M_u = γ_H·M·s_b", KNM, "factored bending moment of one pile", GEOMETRY)
           .line(
               "M_n = 5·1[psi]·√(f'_c/1[psi])·W",
