@@ -32,6 +32,9 @@ public final class SupportForceCheck implements Check {
           .given("α", DEG, "inclination below the horizontal")
           .given("N_R", KN, "resistance along the axis")
           .line("N = T·s/cos(α)", KN, "force along the axis", Reference.DERIVED)
+          .note(
+              "The resistance is the allowable one on an allowable-stress basis and the design value"
+                  + " otherwise; preload and tests must not exceed what wall and support can take.")
           .require("N ≤ N_R", "the prop or anchor holds", Reference.DERIVED);
 
   @Override

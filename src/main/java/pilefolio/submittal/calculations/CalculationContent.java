@@ -25,7 +25,7 @@ import pilefolio.trace.Verdict.Result;
  * @param combinations ids of the combinations, the columns of the factor table
  * @param basisTitle title of the design basis
  * @param factors its factors
- * @param references documents and what they are used for
+ * @param references documents with their clauses, and where they are cited
  * @param overrides factors changed by the user, with the reason
  * @param assumptions defaults taken
  * @param profiles ground
@@ -86,7 +86,7 @@ public record CalculationContent(
         basis.combinations().stream().map(Combination::id).toList(),
         basis.title(),
         tables.factors(),
-        basis.references().stream().map(u -> List.of(u.reference().text(), u.use())).toList(),
+        Citations.of(submittal),
         submission.basis().overrides().stream()
             .map(
                 o ->
