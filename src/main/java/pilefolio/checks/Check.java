@@ -37,4 +37,12 @@ public interface Check {
   default boolean derivation() {
     return false;
   }
+
+  /**
+   * True if its results are shown in full for the situations that decide a run, and not for its own
+   * worst one: what other checks of those situations rest on.
+   */
+  default boolean shownBySituation() {
+    return derivation();
+  }
 }

@@ -63,7 +63,7 @@ public record Submittal(Job job, List<Answer> answers, List<InputLine> inputs, E
                 check.id() + "-" + (i + 1),
                 chapter + "." + section,
                 results.get(i),
-                check.derivation() ? key.hold(results.get(i).subject()) : seen.add(group)));
+                check.shownBySituation() ? key.hold(results.get(i).subject()) : seen.add(group)));
       }
     }
     return new Submittal(job, answers, inputs, engine);

@@ -39,6 +39,11 @@ abstract class CoefficientCheck implements Check {
   }
 
   @Override
+  public boolean shownBySituation() {
+    return true;
+  }
+
+  @Override
   public Family family() {
     return Family.GROUND;
   }

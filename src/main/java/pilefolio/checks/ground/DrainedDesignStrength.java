@@ -58,6 +58,11 @@ public final class DrainedDesignStrength implements Check {
   }
 
   @Override
+  public boolean shownBySituation() {
+    return true;
+  }
+
+  @Override
   public Family family() {
     return Family.GROUND;
   }

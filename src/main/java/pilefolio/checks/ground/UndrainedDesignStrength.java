@@ -50,6 +50,11 @@ public final class UndrainedDesignStrength implements Check {
   }
 
   @Override
+  public boolean shownBySituation() {
+    return true;
+  }
+
+  @Override
   public Family family() {
     return Family.GROUND;
   }

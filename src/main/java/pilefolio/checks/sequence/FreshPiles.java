@@ -40,7 +40,12 @@ public final class FreshPiles extends RunCheck {
               ONE,
               "in one day every m-th primary may be made",
               Reference.DERIVED)
-          .line("w_f = ceil(t_f/24[h])", ONE, "days for which a pile is fresh", Reference.DERIVED)
+          .given("t_s", H, "longest shift")
+          .line(
+              "w_f = ceil((t_f + t_s)/24[h])",
+              ONE,
+              "days apart at which the last pile of one is no longer fresh for the first of the other",
+              Reference.DERIVED)
           .table(
               CalcTable.of(
                       "pairs", "Closest pairs of the programme made within these days", "piles")
@@ -54,9 +59,7 @@ public final class FreshPiles extends RunCheck {
               "distance needed, rounding of setting out off",
               Reference.DERIVED)
           .require("a_min ≥ a_n", "no pile disturbs a fresh one", Reference.PRACTICE)
-          .note(
-              "The rule is counted in days: a pile made the day before counts as 24 h old, whatever"
-                  + " the hour.");
+          .note("Pairs made fewer than that many days apart keep the distance.");
 
   /** The check. */
   public FreshPiles() {
@@ -69,7 +72,8 @@ public final class FreshPiles extends RunCheck {
   protected List<CheckResult> check(Job job, WallRun run) {
     Programme programme = Programmes.of(job).needed();
     Methods methods = job.submission().methods();
-    double fresh = Math.ceil(H.fromSi(methods.freshPileTime().si()) / 24 - 1e-9);
+    double shift = Programmes.longestShift(job.submission());
+    double fresh = Math.ceil(H.fromSi(methods.freshPileTime().si() + shift) / 24 - 1e-9);
     List<Pile> all =
         job.submission().runs().stream().flatMap(r -> r.layout().piles().stream()).toList();
     List<Pair> pairs = new ArrayList<>();
@@ -101,7 +105,8 @@ public final class FreshPiles extends RunCheck {
                         ? run.primary().diameter()
                         : run.secondary().diameter()))
             .set("s", From.cell(run.line().spacing()))
-            .set("t_f", From.cell(methods.freshPileTime()));
+            .set("t_f", From.cell(methods.freshPileTime()))
+            .set("t_s", From.layout(shift, "longest shift of any crew"));
     for (Pair pair : pairs.subList(0, Math.min(SHOWN, pairs.size()))) {
       binding.row(
           "pairs",

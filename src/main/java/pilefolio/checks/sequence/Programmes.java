@@ -138,12 +138,23 @@ public record Programmes(
         crews,
         new SiteCalendar(submission.calendar().start(), submission.calendar().workingDays(), off),
         new SequenceRules(
+            // The search counts whole days; the last pile of one day and the first of a later one
+            // are
+            // a shift closer than that.
             new FreshPileRule(
-                methods.freshPileFactor().si(), 0, Units.H.fromSi(methods.freshPileTime().si())),
+                methods.freshPileFactor().si(),
+                0,
+                Units.H.fromSi(methods.freshPileTime().si())
+                    + Units.H.fromSi(longestShift(submission))),
             (int) Math.floor(Units.D.fromSi(methods.largestAgeDifference().si()) + 1e-9),
             longestShift,
             submission.supply().dailyCap().map(cap -> cap.si()).orElse(Double.POSITIVE_INFINITY),
             SequenceRules.OPEN_END));
+  }
+
+  /** The longest shift of any crew, s. */
+  static double longestShift(Submission submission) {
+    return submission.crews().stream().mapToDouble(crew -> crew.shift().si()).max().orElse(0);
   }
 
   private static List<WallPile> piles(

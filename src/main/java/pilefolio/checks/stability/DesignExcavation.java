@@ -61,6 +61,11 @@ public final class DesignExcavation implements Check {
   }
 
   @Override
+  public boolean shownBySituation() {
+    return true;
+  }
+
+  @Override
   public List<CalcSheet> sheets() {
     return List.of(OF_BASIS, OF_USER);
   }

@@ -58,6 +58,7 @@ public final class PdfRenderer {
     Faults faults = new Faults();
     Document document = parse(order.xhtml(), faults);
     addPaper(document, order.paper());
+    LongWords.mark(document);
     Map<String, Figure> figures = new LinkedHashMap<>();
     order.figures().forEach(figure -> figures.put(figure.id(), figure));
     new SourceInspection(figures.keySet(), faults).inspect(document);
