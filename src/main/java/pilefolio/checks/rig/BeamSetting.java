@@ -6,6 +6,7 @@ import static pilefolio.units.Units.KN_M3;
 import static pilefolio.units.Units.M;
 import static pilefolio.units.Units.MIN;
 import static pilefolio.units.Units.MM;
+import static pilefolio.units.Units.M_MIN;
 import static pilefolio.units.Units.PA;
 import static pilefolio.units.Units.PA_S;
 
@@ -40,6 +41,7 @@ public final class BeamSetting extends RunCheck {
           .given("A_x", PA_S, "growth of that yield stress at rest")
           .given("t_v", MIN, "time in which the mix can be worked")
           .given("t_n", MIN, "time to set one beam")
+          .given("v_l", M_MIN, "lift rate at which the pile was filled")
           .line(
               "W_e = A_s·l_b·(78.5[kN/m³] − γ_c)",
               KN,
@@ -58,7 +60,12 @@ public final class BeamSetting extends RunCheck {
               Reference.memory("Roussel, 2006", "thixotropy of fresh concrete"),
               Choice.when("τ_s ≤ τ_0", "0").otherwise("(τ_s − τ_0)/A_x"))
           .line("t_w = min(t_s, t_v)", MIN, "time available", Reference.DERIVED)
-          .require("t_n ≤ t_w", "the beam reaches its level by its own weight", Reference.PRACTICE)
+          .line(
+              "t_r = t_n + l_b/v_l",
+              MIN,
+              "rest of the lowest concrete when the beam is at its level",
+              Reference.DERIVED)
+          .require("t_r ≤ t_w", "the beam reaches its level by its own weight", Reference.PRACTICE)
           .note(
               "If a beam stalls more than half a metre short it is pulled and the pile drilled"
                   + " again; a vibrator is a reserve.");
@@ -94,6 +101,7 @@ public final class BeamSetting extends RunCheck {
                   .set("A_x", need(mix.thixotropy(), "the stiffening of mix " + mix.id()))
                   .set("t_v", From.cell(mix.workabilityLife()))
                   .set("t_n", From.cell(crew.beamSetting()))
+                  .set("v_l", From.cell(job.submission().supply().liftRate()))
                   .calculate()));
     }
     return results;
