@@ -37,9 +37,10 @@ public final class NumberText {
     if (isShort(trimmed) || (trimmed.precision() <= digits && trimmed.scale() <= digits + 4)) {
       return text(trimmed.scale() < 0 ? trimmed.setScale(0) : trimmed);
     }
-    // Noise far below what matters prints as 0.00000000, not as a row of zeros with four digits.
+    // Noise far below what matters prints as 0, not as a row of zeros with four digits.
     int decimals = Math.min(decimals(value, digits), digits + 4);
-    return text(exact.setScale(decimals, RoundingMode.HALF_UP));
+    BigDecimal rounded = exact.setScale(decimals, RoundingMode.HALF_UP);
+    return rounded.signum() == 0 ? "0" : text(rounded);
   }
 
   private static boolean isShort(BigDecimal trimmed) {
