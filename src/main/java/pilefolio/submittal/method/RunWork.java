@@ -103,7 +103,12 @@ public record RunWork(
     return switch (name) {
       case "verticality" -> fact.map(f -> new Fact("1 in " + f.text(), f.source()));
       case "windowTo" ->
-          fact.map(f -> endless(submittal, run) ? new Fact("any later age", f.source()) : f);
+          fact.map(
+              f ->
+                  endless(submittal, run)
+                      ? new Fact(
+                          "no closing age by the law of strength alone; samples decide", f.source())
+                      : f);
       default -> fact;
     };
   }
