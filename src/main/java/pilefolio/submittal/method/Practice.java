@@ -38,8 +38,8 @@ enum Practice {
   MAST_PLUMB("1 in 200", "1 in 200", Known.PRACTICE),
   /** Where verticality is read in the first metres. */
   READINGS(
-      "2 m, 4 m and 6 m, then every 5 m",
-      "6 ft, 12 ft and 20 ft, then every 15 ft",
+      "2 m, 4 m and 6 m, then every 5 m, and at the toe",
+      "6 ft, 12 ft and 20 ft, then every 15 ft, and at the toe",
       Known.PRACTICE),
   /** Depth in which a deviation can still be corrected. */
   CORRECTION_DEPTH("6 m", "20 ft", Known.PRACTICE),
