@@ -9,13 +9,15 @@ package pilefolio.analysis.earth;
  *     where one source is taken for both sides, otherwise usually 1
  * @param passiveDivisor factor by which passive pressure is divided, more than zero
  * @param divisorOn what the divisor applies to in undrained layers
+ * @param width shares of the length of wall on which pressure acts below the excavation
  */
 public record PressureFactors(
     double onPermanent,
     double onVariable,
     double onPassive,
     double passiveDivisor,
-    DivisorOn divisorOn) {
+    DivisorOn divisorOn,
+    ActingWidth width) {
 
   /** What the divisor on passive pressure applies to in undrained layers. */
   public enum DivisorOn {
@@ -29,6 +31,16 @@ public record PressureFactors(
   public static final PressureFactors NONE =
       new PressureFactors(1, 1, 1, 1, DivisorOn.WHOLE_PASSIVE);
 
+  /** Factors on a wall without gaps. */
+  public PressureFactors(
+      double onPermanent,
+      double onVariable,
+      double onPassive,
+      double passiveDivisor,
+      DivisorOn divisorOn) {
+    this(onPermanent, onVariable, onPassive, passiveDivisor, divisorOn, ActingWidth.WHOLE);
+  }
+
   public PressureFactors {
     if (!(onPermanent > 0 && onVariable >= 0 && onPassive > 0 && passiveDivisor > 0)) {
       throw new OutsideRange("factors on pressure must be more than zero");
@@ -37,7 +49,13 @@ public record PressureFactors(
 
   /** The same factors with another divisor on passive pressure. */
   public PressureFactors withPassiveDivisor(double divisor) {
-    return new PressureFactors(onPermanent, onVariable, onPassive, divisor, divisorOn);
+    return new PressureFactors(onPermanent, onVariable, onPassive, divisor, divisorOn, width);
+  }
+
+  /** The same factors for single piles below the excavation. */
+  public PressureFactors on(ActingWidth other) {
+    return new PressureFactors(
+        onPermanent, onVariable, onPassive, passiveDivisor, divisorOn, other);
   }
 
   /** A divisor on passive pressure and nothing else. */

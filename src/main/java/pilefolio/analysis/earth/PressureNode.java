@@ -19,8 +19,8 @@ package pilefolio.analysis.earth;
  * @param earthUnlimited earth pressure before any limit, kPa
  * @param earth earth pressure after limits and after the divisor on passive pressure, kPa
  * @param limit which limit governs
- * @param earthFactor factor on the earth pressure
- * @param waterFactor factor on the water pressure
+ * @param earthFactor factor on the earth pressure, with the share of the wall on which it acts
+ * @param waterFactor factor on the water pressure, likewise
  */
 public record PressureNode(
     double level,
@@ -50,7 +50,26 @@ public record PressureNode(
     MINIMUM
   }
 
-  /** Pressure on the wall, kPa, factored. */
+  /** The same values acting on shares of the length of wall. */
+  PressureNode on(double earthShare, double waterShare) {
+    return new PressureNode(
+        level,
+        depth,
+        layer,
+        sigmaV,
+        u,
+        sigmaVEffective,
+        k,
+        kc,
+        cohesion,
+        earthUnlimited,
+        earth,
+        limit,
+        earthShare * earthFactor,
+        waterShare * waterFactor);
+  }
+
+  /** Pressure on the wall, kPa, factored; below the excavation the mean over the length of wall. */
   public double pressure() {
     return earthFactor * earth + waterFactor * u;
   }

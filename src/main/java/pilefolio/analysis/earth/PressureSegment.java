@@ -14,4 +14,9 @@ public record PressureSegment(PressureNode top, PressureNode bottom) {
     double t = (top.level() - level) / h;
     return top.pressure() + t * (bottom.pressure() - top.pressure());
   }
+
+  /** The same stretch acting on shares of the length of wall. */
+  PressureSegment on(double earthShare, double waterShare) {
+    return new PressureSegment(top.on(earthShare, waterShare), bottom.on(earthShare, waterShare));
+  }
 }

@@ -72,6 +72,12 @@ public final class WallPressures {
     for (SoilLayer layer : ground.profile().layers()) {
       addInside(levels, layer.topLevel(), side.groundLevel(), toe);
     }
+    ActingWidth width = f.width();
+    double excavation = ground.front().groundLevel();
+    if (!width.whole()) {
+      addInside(levels, excavation, side.groundLevel(), toe);
+      addInside(levels, excavation - width.neglected(), side.groundLevel(), toe);
+    }
     double upper = side.groundLevel();
     for (double lower : levels.descendingSet()) {
       if (lower >= upper) {
@@ -96,7 +102,11 @@ public final class WallPressures {
               sigmaLower,
               layer.isUndrained() || !wet ? 0 : pore.at(upper),
               layer.isUndrained() || !wet ? 0 : pore.at(lower));
-      out.addAll(stretch.segments());
+      double earthShare = width.earth(state, layer, excavation - mid);
+      double waterShare = width.water(excavation - mid);
+      for (PressureSegment segment : stretch.segments()) {
+        out.add(width.whole() ? segment : segment.on(earthShare, waterShare));
+      }
       sigma = sigmaLower;
       upper = lower;
     }
