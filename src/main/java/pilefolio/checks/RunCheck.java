@@ -46,6 +46,18 @@ public abstract class RunCheck implements Check {
   }
 
   /**
+   * True if the question can be asked of a run at all. By default ground and stability are asked of
+   * every wall, structure and capacity of walls on piles or beams, the rest of secant walls.
+   */
+  protected boolean concerns(WallRun run) {
+    return switch (family) {
+      case GROUND, STABILITY -> true;
+      case STRUCTURE, PILE -> run.type().bored();
+      case GEOMETRY, SEQUENCE, CONCRETE, RIG -> run.type().secant();
+    };
+  }
+
+  /**
    * Asks the question of one run.
    *
    * @return the results; empty if the question does not apply
@@ -57,7 +69,9 @@ public abstract class RunCheck implements Check {
   public final List<CheckResult> run(Job job) {
     List<CheckResult> results = new ArrayList<>();
     for (WallRun run : job.submission().runs()) {
-      results.addAll(answered(job, run));
+      if (concerns(run)) {
+        results.addAll(answered(job, run));
+      }
     }
     return results;
   }

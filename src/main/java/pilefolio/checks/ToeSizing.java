@@ -2,11 +2,11 @@ package pilefolio.checks;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Collectors;
 import pilefolio.checks.situation.RunDesign;
+import pilefolio.findings.CellRef;
 import pilefolio.model.Assumption;
 import pilefolio.model.PileSpec;
 import pilefolio.model.Submission;
@@ -34,7 +34,7 @@ public final class ToeSizing {
   public static Job sized(Job job) {
     Job sized = job;
     for (WallRun run : job.submission().runs()) {
-      if (run.secondary().toe().isEmpty()) {
+      if (run.toe().isEmpty()) {
         sized = sized(sized, run);
       }
     }
@@ -79,76 +79,29 @@ public final class ToeSizing {
 
   private static Job with(Job job, WallRun run, double level, String governed) {
     Submission s = job.submission();
+    CellRef at = run.bearing().map(PileSpec::at).orElse(run.at());
     Value toe =
         Value.assumed(
             NumberText.parse(NumberText.fixed(level, 1)),
             Units.M,
-            run.secondary().at(),
+            at,
             "toe level, sized by the engine");
-    PileSpec piles = run.secondary();
-    PileSpec secondary =
-        new PileSpec(
-            piles.at(),
-            piles.kind(),
-            piles.diameter(),
-            Optional.of(toe),
-            piles.mix(),
-            piles.beam(),
-            piles.load());
     WallRun sized =
-        new WallRun(
-            run.at(),
-            run.id(),
-            run.description(),
-            run.interlock(),
-            run.technique(),
-            run.permanent(),
-            run.line(),
-            run.levels(),
-            run.profile(),
-            run.guideWall(),
-            run.batter(),
-            run.primary(),
-            secondary,
-            run.support(),
-            run.unplannedExcavation(),
-            run.rig(),
-            run.tool());
-    List<WallRun> runs = new ArrayList<>();
-    s.runs().forEach(r -> runs.add(r.id().equals(run.id()) ? sized : r));
+        run.bearing()
+            .map(piles -> run.with(piles.withToe(toe)))
+            .orElseGet(() -> run.with(run.sheets().orElseThrow().withToe(toe)));
     Unit shown = s.project().documentUnits().of(Units.M);
     List<Assumption> assumptions = new ArrayList<>(s.assumptions());
     assumptions.add(
         new Assumption(
             toe.cell(),
-            "toe level of the secondaries",
+            run.type().secant() ? "toe level of the secondaries" : "toe level",
             "run " + run.id(),
             NumberText.fixed(shown.fromSi(toe.si()), 2)
                 + " "
                 + shown.symbol()
                 + ", the least that suffices; governed by "
                 + governed));
-    return new Job(
-        new Submission(
-            s.project(),
-            s.basis(),
-            s.methods(),
-            s.profiles(),
-            runs,
-            s.stages(),
-            s.supports(),
-            s.beams(),
-            s.mixes(),
-            s.rigs(),
-            s.tools(),
-            s.supply(),
-            s.crews(),
-            s.calendar(),
-            s.neighbours(),
-            s.monitoring(),
-            s.people(),
-            s.revisions(),
-            assumptions),
-        job.basis());
+    return new Job(s.with(sized).withAssumptions(assumptions), job.basis());
   }
 }

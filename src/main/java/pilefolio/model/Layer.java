@@ -14,8 +14,9 @@ import pilefolio.findings.CellRef;
  * @param unitWeight above the water level, force per volume
  * @param unitWeightBelow below the water level (saturated, not buoyant), force per volume
  * @param drainage which strength governs
- * @param frictionAngle effective angle of friction, an angle; present if drained
- * @param cohesion effective cohesion, a pressure; present if drained
+ * @param frictionAngle effective angle of friction, an angle; present if drained, or if the layer
+ *     also has long-term strength
+ * @param cohesion effective cohesion, a pressure; present with the friction angle
  * @param shearStrength undrained shear strength at the top, a pressure; present if undrained
  * @param shearStrengthIncrease increase of the undrained strength with depth, pressure per length
  * @param wallFrictionActive wall friction over friction angle on the active side, 0 to 1
@@ -23,6 +24,7 @@ import pilefolio.findings.CellRef;
  * @param wallAdhesion wall adhesion over undrained strength or cohesion, 0 to 1
  * @param n60 corrected blow count of the penetration test
  * @param source where the parameters come from, in words
+ * @param state initial state, stiffness and water
  */
 public record Layer(
     CellRef at,
@@ -41,4 +43,5 @@ public record Layer(
     Value wallFrictionPassive,
     Value wallAdhesion,
     Optional<Value> n60,
-    String source) {}
+    String source,
+    LayerState state) {}

@@ -18,6 +18,34 @@ public record PileLayout(String run, List<Pile> piles) {
 
   /** Sets the piles of a run out. */
   public static PileLayout of(WallRun run) {
+    if (run.type().secant()) {
+      return secant(run);
+    }
+    return run.type().bored() ? single(run) : new PileLayout(run.id(), List.of());
+  }
+
+  private static PileLayout single(WallRun run) {
+    RunLine line = run.line();
+    int count = line.memberCount();
+    int digits = Math.max(2, String.valueOf(count).length());
+    List<Pile> piles = new ArrayList<>();
+    for (int place = 0; place < count; place++) {
+      double distance = place * line.spacing().si();
+      piles.add(
+          new Pile(
+              run.id() + "-" + padded(place + 1, digits),
+              run.id(),
+              PileKind.SINGLE,
+              place + 1,
+              place,
+              line.east().si() + distance * Math.sin(line.bearing().si()),
+              line.north().si() + distance * Math.cos(line.bearing().si()),
+              distance));
+    }
+    return new PileLayout(run.id(), piles);
+  }
+
+  private static PileLayout secant(WallRun run) {
     RunLine line = run.line();
     int secondaries = line.secondaryCount();
     int digits = Math.max(2, String.valueOf(secondaries + 1).length());
@@ -54,7 +82,7 @@ public record PileLayout(String run, List<Pile> piles) {
 
   /** The secondaries along the run. */
   public List<Pile> secondaries() {
-    return piles.stream().filter(pile -> !pile.primary()).toList();
+    return piles.stream().filter(pile -> pile.kind() == PileKind.SECONDARY).toList();
   }
 
   /** The pile before a pile and the pile after it, where there are such. */
@@ -71,6 +99,6 @@ public record PileLayout(String run, List<Pile> piles) {
 
   /** Count of joints, one between each two neighbours. */
   public int joints() {
-    return piles.size() - 1;
+    return Math.max(0, piles.size() - 1);
   }
 }

@@ -21,4 +21,10 @@ public record PileSpec(
     Optional<Value> toe,
     String mix,
     Optional<BeamInPile> beam,
-    Optional<AxialLoad> load) {}
+    Optional<AxialLoad> load) {
+
+  /** The same piles with another toe level. */
+  public PileSpec withToe(Value level) {
+    return new PileSpec(at, kind, diameter, Optional.of(level), mix, beam, load);
+  }
+}

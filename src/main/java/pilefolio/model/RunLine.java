@@ -8,9 +8,10 @@ import java.util.Optional;
  * @param east easting of the first pile's centre, a length
  * @param north northing of the first pile's centre, a length
  * @param bearing direction of the run, clockwise from north, an angle
- * @param spacing distance of a primary from the next secondary, centre to centre, a length
+ * @param spacing distance of two neighbouring piles or beams, centre to centre, a length
  * @param secondaries count of secondaries, if given
  * @param length length of the run between the centres of its end piles, if given
+ * @param members count of piles or beams of a wall without primaries, if given
  */
 public record RunLine(
     Value east,
@@ -18,7 +19,8 @@ public record RunLine(
     Value bearing,
     Value spacing,
     Optional<Value> secondaries,
-    Optional<Value> length) {
+    Optional<Value> length,
+    Optional<Value> members) {
 
   /**
    * Count of secondaries: as given, or the fewest that cover the length. The run begins and ends
@@ -31,5 +33,13 @@ public record RunLine(
     double periods = length.orElseThrow().si() / (2 * spacing.si());
     // A length of a whole number of spacings must not gain a pile from noise in the last bits.
     return Math.max(1, (int) Math.ceil(periods - 1e-9));
+  }
+
+  /** Count of piles or beams of a wall without primaries: as given, or the fewest that cover. */
+  public int memberCount() {
+    if (members.isPresent()) {
+      return (int) Math.round(members.get().si());
+    }
+    return 1 + Math.max(1, (int) Math.ceil(length.orElseThrow().si() / spacing.si() - 1e-9));
   }
 }

@@ -1,5 +1,6 @@
 package pilefolio.model;
 
+import java.util.List;
 import java.util.Optional;
 import pilefolio.findings.CellRef;
 
@@ -15,7 +16,8 @@ import pilefolio.findings.CellRef;
  * @param waterFront water level in front, an elevation; absent means none
  * @param permanentSurcharge behind the wall, a pressure
  * @param variableSurcharge behind the wall, a pressure
- * @param supportActive true if the support is in place
+ * @param supports ids of the supports in place
+ * @param conditions what else is true of the stage
  */
 public record Stage(
     CellRef at,
@@ -27,4 +29,11 @@ public record Stage(
     Optional<Value> waterFront,
     Value permanentSurcharge,
     Value variableSurcharge,
-    boolean supportActive) {}
+    List<String> supports,
+    StageConditions conditions) {
+
+  /** Copies the list. */
+  public Stage {
+    supports = List.copyOf(supports);
+  }
+}

@@ -1,5 +1,6 @@
 package pilefolio.model;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -26,6 +27,7 @@ import java.util.Optional;
  * @param people roles and contacts
  * @param revisions revisions
  * @param assumptions defaults taken for empty cells
+ * @param localLoads local loads behind walls
  */
 public record Submission(
     Project project,
@@ -46,7 +48,8 @@ public record Submission(
     List<Monitoring> monitoring,
     List<Person> people,
     List<Revision> revisions,
-    List<Assumption> assumptions) {
+    List<Assumption> assumptions,
+    List<LocalLoad> localLoads) {
 
   /** Copies the lists. */
   public Submission {
@@ -64,6 +67,7 @@ public record Submission(
     people = List.copyOf(people);
     revisions = List.copyOf(revisions);
     assumptions = List.copyOf(assumptions);
+    localLoads = List.copyOf(localLoads);
   }
 
   /** The ground along a run. */
@@ -76,9 +80,34 @@ public record Submission(
     return stages.stream().filter(stage -> stage.run().equals(run.id())).toList();
   }
 
-  /** The support of a run, if it has one. */
-  public Optional<Support> support(WallRun run) {
-    return run.support().map(id -> named(supports, Support::id, id));
+  /** The supports of a run, those that act in any of its stages, from the top down. */
+  public List<Support> supports(WallRun run) {
+    return stages(run).stream()
+        .flatMap(stage -> stage.supports().stream())
+        .distinct()
+        .map(id -> named(supports, Support::id, id))
+        .sorted(Comparator.comparingDouble((Support support) -> -support.level().si()))
+        .toList();
+  }
+
+  /** The supports in place in a stage, from the top down. */
+  public List<Support> supports(Stage stage) {
+    return stage.supports().stream()
+        .map(id -> named(supports, Support::id, id))
+        .sorted(Comparator.comparingDouble((Support support) -> -support.level().si()))
+        .toList();
+  }
+
+  /** The local loads behind a run in a stage. */
+  public List<LocalLoad> localLoads(Stage stage) {
+    return localLoads.stream()
+        .filter(load -> load.run().equals(stage.run()) && load.actsIn(stage))
+        .toList();
+  }
+
+  /** The runs of secant wall. */
+  public List<WallRun> secantRuns() {
+    return runs.stream().filter(run -> run.type().secant()).toList();
   }
 
   /** The mix of some piles. */
@@ -104,6 +133,61 @@ public record Submission(
   /** The crews on the rig of a run. */
   public List<Crew> crews(WallRun run) {
     return crews.stream().filter(crew -> crew.rig().equals(run.rig())).toList();
+  }
+
+  /** The same with other runs. */
+  public Submission withRuns(List<WallRun> others) {
+    return new Submission(
+        project,
+        basis,
+        methods,
+        profiles,
+        others,
+        stages,
+        supports,
+        beams,
+        mixes,
+        rigs,
+        tools,
+        supply,
+        crews,
+        calendar,
+        neighbours,
+        monitoring,
+        people,
+        revisions,
+        assumptions,
+        localLoads);
+  }
+
+  /** The same with another run in place of the one of the same id. */
+  public Submission with(WallRun other) {
+    return withRuns(runs.stream().map(r -> r.id().equals(other.id()) ? other : r).toList());
+  }
+
+  /** The same with other assumptions. */
+  public Submission withAssumptions(List<Assumption> others) {
+    return new Submission(
+        project,
+        basis,
+        methods,
+        profiles,
+        runs,
+        stages,
+        supports,
+        beams,
+        mixes,
+        rigs,
+        tools,
+        supply,
+        crews,
+        calendar,
+        neighbours,
+        monitoring,
+        people,
+        revisions,
+        others,
+        localLoads);
   }
 
   private static <T> T named(

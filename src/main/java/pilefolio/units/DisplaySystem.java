@@ -44,6 +44,7 @@ public enum DisplaySystem {
     pair(Units.of("m²/m"), "ft²/ft");
     pair(Units.of("kPa/m"), "psf/ft");
     pair(Units.of("kN·m²"), "kip·ft²");
+    pair(Units.of("kN·m²/m"), "kip·ft²/ft");
     pair(Units.of("mm/min"), "in/min");
     pair(Units.of("mm/s"), "in/s");
   }

@@ -11,6 +11,7 @@ import java.util.Optional;
 import pilefolio.model.Drainage;
 import pilefolio.model.GroundProfile;
 import pilefolio.model.Layer;
+import pilefolio.model.LayerState;
 import pilefolio.model.SoilKind;
 
 /** The tables of ground profiles and of their layers. */
@@ -71,7 +72,10 @@ final class GroundSheet {
   static final ChoiceColumn<Drainage> DRAINAGE =
       choice("Drainage", Drainage.class, "Which strength governs.").required();
   static final NumberColumn FRICTION =
-      number("Friction angle", "°", "Effective angle of friction; needed if drained.")
+      number(
+              "Friction angle",
+              "°",
+              "Effective angle of friction; needed if drained; of an undrained layer, its long-term strength.")
           .hard(0, 50)
           .usual(22, 42)
           .such("33");
@@ -110,6 +114,31 @@ final class GroundSheet {
           .hard(0, 100)
           .usual(2, 50)
           .such("18");
+  static final NumberColumn AT_REST =
+      number("At-rest coefficient", "", "Empty means from strength and overconsolidation.")
+          .hard(0.2, 3)
+          .usual(0.35, 1.5)
+          .such("0.5");
+  static final NumberColumn OVERCONSOLIDATION =
+      number("Overconsolidation", "", "Greatest past over present vertical effective stress.")
+          .hard(1, 50)
+          .usual(1, 10)
+          .standard(1);
+  static final NumberColumn SUBGRADE_MODULUS =
+      number(
+              "Subgrade modulus",
+              "kN/m3",
+              "Horizontal, of one side of a wall; the staged analysis needs it.")
+          .hard(100, 1e6)
+          .usual(1000, 150000)
+          .such("20000");
+  static final NumberColumn PERMEABILITY =
+      number("Permeability", "m/s", "The flow net needs it.").hard(1e-13, 1).such("0.00002");
+  static final NumberColumn PIEZOMETRIC =
+      Levels.level(
+              "Piezometric level",
+              "Water level in the layer behind the wall if not that of the stage: artesian, perched.")
+          .such("4.5");
   static final TextColumn SOURCE =
       words(
               "Source of parameters",
@@ -138,6 +167,11 @@ final class GroundSheet {
           FRICTION_PASSIVE,
           ADHESION,
           N60,
+          AT_REST,
+          OVERCONSOLIDATION,
+          SUBGRADE_MODULUS,
+          PERMEABILITY,
+          PIEZOMETRIC,
           SOURCE);
 
   private GroundSheet() {}
@@ -168,14 +202,22 @@ final class GroundSheet {
         row.get(UNIT_WEIGHT),
         row.get(UNIT_WEIGHT_BELOW),
         row.get(DRAINAGE),
-        drained ? row.find(FRICTION) : Optional.empty(),
-        drained ? Optional.of(row.get(COHESION)) : Optional.empty(),
+        row.find(FRICTION),
+        drained || row.find(FRICTION).isPresent()
+            ? Optional.of(row.get(COHESION))
+            : Optional.empty(),
         drained ? Optional.empty() : row.find(SHEAR_STRENGTH),
         drained ? Optional.empty() : Optional.of(row.get(STRENGTH_INCREASE)),
         row.get(FRICTION_ACTIVE),
         row.get(FRICTION_PASSIVE),
         row.get(ADHESION),
         row.find(N60),
-        row.get(SOURCE));
+        row.get(SOURCE),
+        new LayerState(
+            row.find(AT_REST),
+            row.quiet(OVERCONSOLIDATION),
+            row.find(SUBGRADE_MODULUS),
+            row.find(PERMEABILITY),
+            row.find(PIEZOMETRIC)));
   }
 }

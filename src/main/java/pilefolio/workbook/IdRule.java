@@ -14,12 +14,7 @@ import pilefolio.findings.Finding;
 final class IdRule implements Rule {
   /** Sheets whose rows are only there to be referred to. */
   private static final List<SheetSpec> REFERRED_TO =
-      List.of(
-          GroundSheet.PROFILES,
-          StageSheet.SUPPORTS,
-          MaterialSheet.BEAMS,
-          PlantSheet.RIGS,
-          PlantSheet.TOOLS);
+      List.of(GroundSheet.PROFILES, MaterialSheet.BEAMS, PlantSheet.RIGS, PlantSheet.TOOLS);
 
   @Override
   public void check(Book book, KnownNames names, Consumer<Finding> findings) {

@@ -31,7 +31,9 @@ final class PileRule implements Rule {
           depths(primary.get(), secondary.get(), findings);
         }
         rows.forEach(row -> levels(run, row, book, findings));
-        secondary.ifPresent(row -> embedment(id.get(), row, book, findings));
+        secondary
+            .or(() -> of(rows, PileKind.SINGLE))
+            .ifPresent(row -> embedment(id.get(), row, book, findings));
       }
     }
     book.rows(WallSheet.PILES).forEach(row -> loads(row, findings));

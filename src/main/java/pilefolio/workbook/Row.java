@@ -68,6 +68,14 @@ final class Row {
     return entered.isPresent() ? entered : column.standard(place(column));
   }
 
+  /**
+   * The value, or the default where an empty cell only says that there is nothing special, which
+   * needs no line among the assumptions.
+   */
+  <T> T quiet(Column<T> column) {
+    return effective(column).orElseThrow();
+  }
+
   /** What was entered, or the default, which is noted as taken. */
   <T> T get(Column<T> column) {
     Optional<T> entered = find(column);

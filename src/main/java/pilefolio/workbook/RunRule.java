@@ -5,6 +5,8 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import pilefolio.findings.Finding;
 import pilefolio.model.PileKind;
+import pilefolio.model.WallType;
+import pilefolio.units.Units;
 
 /** Each run has its length, its two kinds of pile, its ground and levels in their order. */
 final class RunRule implements Rule {
@@ -16,22 +18,37 @@ final class RunRule implements Rule {
     for (Row run : book.rows(WallSheet.RUNS)) {
       length(run, findings);
       levels(run, findings);
+      tool(run, findings);
       ground(run, book, findings);
       run.find(WallSheet.RUN_ID).ifPresent(id -> piles(run, id, book, findings));
     }
   }
 
   private static void length(Row run, Consumer<Finding> findings) {
-    boolean count = run.find(WallSheet.SECONDARIES).isPresent();
+    boolean secant = run.find(WallSheet.TYPE).map(WallType::secant).orElse(true);
+    NumberColumn counted = secant ? WallSheet.SECONDARIES : WallSheet.MEMBERS;
+    String what = secant ? "secondaries" : "members";
+    boolean count = run.find(counted).isPresent();
     boolean length = run.find(WallSheet.LENGTH).isPresent();
     if (count == length) {
       findings.accept(
           FindingKind.RUN_LENGTH_UNCLEAR.at(
-              run.place(WallSheet.SECONDARIES),
+              run.place(counted),
               count
-                  ? "both a count of secondaries and a run length are given"
-                  : "neither a count of secondaries nor a run length can be read",
+                  ? "both a count of " + what + " and a run length are given"
+                  : "neither a count of " + what + " nor a run length can be read",
               "give one of the two"));
+    }
+  }
+
+  private static void tool(Row run, Consumer<Finding> findings) {
+    if (run.find(WallSheet.TYPE).map(WallType::bored).orElse(false)
+        && run.find(WallSheet.TOOL).isEmpty()) {
+      findings.accept(
+          FindingKind.MISSING.at(
+              run.place(WallSheet.TOOL),
+              WallSheet.TOOL.name() + " is empty",
+              "a wall on bored piles or beams needs one; " + WallSheet.TOOL.expected(Units.ONE)));
     }
   }
 
@@ -66,7 +83,7 @@ final class RunRule implements Rule {
 
   private static void piles(Row run, String id, Book book, Consumer<Finding> findings) {
     List<Row> rows = book.where(WallSheet.PILES, WallSheet.RUN, id);
-    for (PileKind kind : PileKind.values()) {
+    for (PileKind kind : kinds(run)) {
       List<Row> same =
           rows.stream()
               .filter(row -> row.find(WallSheet.PILE_KIND).filter(k -> k == kind).isPresent())
@@ -87,7 +104,19 @@ final class RunRule implements Rule {
     }
   }
 
+  private static List<PileKind> kinds(Row run) {
+    Optional<WallType> type = run.find(WallSheet.TYPE);
+    if (type.map(WallType::secant).orElse(true)) {
+      return PileKind.secant();
+    }
+    return type.map(WallType::bored).orElse(false) ? List.of(PileKind.SINGLE) : List.of();
+  }
+
   static String plural(PileKind kind) {
-    return kind == PileKind.PRIMARY ? "primaries" : "secondaries";
+    return switch (kind) {
+      case PRIMARY -> "primaries";
+      case SECONDARY -> "secondaries";
+      case SINGLE -> "single piles";
+    };
   }
 }

@@ -6,7 +6,10 @@ import static pilefolio.workbook.TextColumn.id;
 import static pilefolio.workbook.TextColumn.reference;
 import static pilefolio.workbook.TextColumn.words;
 
+import java.util.Arrays;
+import java.util.List;
 import pilefolio.model.Stage;
+import pilefolio.model.StageConditions;
 import pilefolio.model.Support;
 import pilefolio.model.SupportKind;
 
@@ -38,9 +41,13 @@ final class StageSheet {
           .hard(0, 300)
           .usual(5, 60)
           .standard(10);
-  static final ChoiceColumn<Boolean> SUPPORT_ACTIVE =
-      ChoiceColumn.yesNo("Support in place", "Whether the support acts in this stage.")
+  static final TextColumn SUPPORTS_IN_PLACE =
+      words("Supports in place", "Those that act in this stage, with commas between.", "S1, S2");
+  static final ChoiceColumn<Boolean> LONG_TERM =
+      ChoiceColumn.yesNo("Long term", "Whether undrained layers act with their drained strength.")
           .standard(false);
+  static final ChoiceColumn<Boolean> EARTHQUAKE =
+      ChoiceColumn.yesNo("Earthquake", "Whether the seismic coefficients act.").standard(false);
 
   static final SheetSpec STAGES =
       SheetSpec.table(
@@ -55,11 +62,13 @@ final class StageSheet {
           WATER_FRONT,
           PERMANENT_SURCHARGE,
           VARIABLE_SURCHARGE,
-          SUPPORT_ACTIVE);
+          SUPPORTS_IN_PLACE,
+          LONG_TERM,
+          EARTHQUAKE);
 
   static final TextColumn SUPPORT_ID = id("Support", "Name of the support.", "S1");
   static final ChoiceColumn<SupportKind> KIND =
-      choice("Kind", SupportKind.class, "Prop or anchor.").required();
+      choice("Kind", SupportKind.class, "How it holds the wall.").required();
   static final NumberColumn LEVEL =
       Levels.level("Level", "Where it meets the wall.").required().such("4.8");
   static final NumberColumn SPACING =
@@ -77,19 +86,33 @@ final class StageSheet {
           .such("600");
   static final TextColumn PRELOAD =
       words("Preload", "Preload or lock-off.", "Lock off at 80 % of the design force");
+  static final NumberColumn LOCK_OFF =
+      number("Lock-off load", "kN", "Force of one locked in when installed, along its axis.")
+          .hard(0, 10000)
+          .usual(20, 2500)
+          .such("300");
+  static final NumberColumn STIFFNESS =
+      number(
+              "Stiffness",
+              "kN/m",
+              "Of one along its axis; the staged analysis needs it. Empty means from its members.")
+          .hard(100, 1e8)
+          .such("30000");
 
   static final SheetSpec SUPPORTS =
       SheetSpec.table(
           "Supports",
           false,
-          "Props and anchors; one level a run.",
+          "Props, slabs, rakers and anchors: one row a level. Stages say which are in place.",
           SUPPORT_ID,
           KIND,
           LEVEL,
           SPACING,
           INCLINATION,
           RESISTANCE,
-          PRELOAD);
+          PRELOAD,
+          LOCK_OFF,
+          STIFFNESS);
 
   private StageSheet() {}
 
@@ -104,7 +127,9 @@ final class StageSheet {
         row.find(WATER_FRONT),
         row.get(PERMANENT_SURCHARGE),
         row.get(VARIABLE_SURCHARGE),
-        row.get(SUPPORT_ACTIVE));
+        listed(row),
+        new StageConditions(
+            row.effective(LONG_TERM).orElse(false), row.effective(EARTHQUAKE).orElse(false)));
   }
 
   static Support support(Row row) {
@@ -116,6 +141,18 @@ final class StageSheet {
         row.get(SPACING),
         row.get(INCLINATION),
         row.find(RESISTANCE),
-        row.textOr(PRELOAD));
+        row.textOr(PRELOAD),
+        row.find(LOCK_OFF),
+        row.find(STIFFNESS));
+  }
+
+  /** Ids of the supports in place in a stage. */
+  static List<String> listed(Row row) {
+    return row.find(SUPPORTS_IN_PLACE).stream()
+        .flatMap(text -> Arrays.stream(text.split("[,;]")))
+        .map(String::strip)
+        .filter(id -> !id.isEmpty())
+        .distinct()
+        .toList();
   }
 }

@@ -52,7 +52,8 @@ final class SubmissionBuilder {
         all(SurroundingsSheet.MONITORING, SurroundingsSheet::monitoring),
         all(SurroundingsSheet.PEOPLE, SurroundingsSheet::person),
         all(SurroundingsSheet.REVISIONS, SurroundingsSheet::revision),
-        defaults.assumptions(project.documentUnits()));
+        defaults.assumptions(project.documentUnits()),
+        all(LoadSheet.SPEC, LoadSheet::read));
   }
 
   private Row form(SheetSpec spec) {

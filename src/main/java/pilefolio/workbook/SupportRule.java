@@ -1,7 +1,9 @@
 package pilefolio.workbook;
 
-import java.util.List;
+import java.util.HashSet;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import pilefolio.findings.Finding;
 import pilefolio.model.SupportKind;
@@ -13,53 +15,53 @@ final class SupportRule implements Rule {
 
   @Override
   public void check(Book book, KnownNames names, Consumer<Finding> findings) {
-    for (Row run : book.rows(WallSheet.RUNS)) {
-      run.find(WallSheet.RUN_ID).ifPresent(id -> run(run, id, book, findings));
-    }
-    book.rows(StageSheet.SUPPORTS).forEach(row -> inclination(row, findings));
-  }
-
-  private static void run(Row run, String id, Book book, Consumer<Finding> findings) {
-    List<Row> stages = book.where(StageSheet.STAGES, StageSheet.RUN, id);
-    boolean supported = run.find(WallSheet.SUPPORT).isPresent();
-    boolean active = false;
-    for (Row stage : stages) {
-      boolean here = stage.effective(StageSheet.SUPPORT_ACTIVE).orElse(false);
-      active |= here;
-      if (here && !supported) {
-        findings.accept(
-            FindingKind.SUPPORT_UNKNOWN_IN_STAGE.at(
-                stage.place(StageSheet.SUPPORT_ACTIVE),
-                "a support is in place, but run " + id + " has none",
-                "name the support on the sheet Wall runs"));
+    Set<String> inPlace = new HashSet<>();
+    for (Row stage : book.rows(StageSheet.STAGES)) {
+      for (String id : StageSheet.listed(stage)) {
+        inPlace.add(id);
+        Optional<Row> support =
+            book.first(StageSheet.SUPPORTS, StageSheet.SUPPORT_ID, Optional.of(id));
+        if (support.isEmpty()) {
+          findings.accept(
+              FindingKind.SUPPORT_UNKNOWN_IN_STAGE.at(
+                  stage.place(StageSheet.SUPPORTS_IN_PLACE),
+                  "no support is called \"" + NumberColumn.shortened(id) + "\"",
+                  "add it on the sheet Supports, or name those in place with commas between"));
+        }
       }
     }
-    if (supported && !active && !stages.isEmpty()) {
-      findings.accept(
-          FindingKind.SUPPORT_NOT_IN_PLACE.at(
-              run.place(WallSheet.SUPPORT),
-              "the support of run " + id + " is in place in no stage",
-              "answer Yes in the stages in which it acts"));
+    for (Row support : book.rows(StageSheet.SUPPORTS)) {
+      inclination(support, findings);
+      Optional<String> id = support.find(StageSheet.SUPPORT_ID);
+      if (id.isPresent() && !inPlace.contains(id.get())) {
+        findings.accept(
+            FindingKind.SUPPORT_NOT_IN_PLACE.at(
+                support.place(StageSheet.SUPPORT_ID),
+                "the support " + id.get() + " is in place in no stage",
+                "name it on the sheet Stages in those in which it acts"));
+      }
+      id.ifPresent(name -> level(support, name, book, findings));
     }
-    book.first(StageSheet.SUPPORTS, StageSheet.SUPPORT_ID, run.find(WallSheet.SUPPORT))
-        .ifPresent(support -> level(run, support, stages, findings));
   }
 
-  private static void level(Row run, Row support, List<Row> stages, Consumer<Finding> findings) {
+  private static void level(Row support, String id, Book book, Consumer<Finding> findings) {
     Optional<Double> level = support.si(StageSheet.LEVEL);
-    Optional<Double> cutOff = run.si(WallSheet.CUT_OFF);
     if (level.isEmpty()) {
       return;
     }
-    if (cutOff.isPresent() && level.get() > cutOff.get() + CAPPING_BEAM) {
-      wrong(support, "the support is more than 1 m above cut-off level", findings);
-      return;
-    }
-    for (Row stage : stages) {
+    for (Row stage : book.rows(StageSheet.STAGES)) {
+      if (!StageSheet.listed(stage).contains(id)) {
+        continue;
+      }
+      Optional<Double> cutOff =
+          book.first(WallSheet.RUNS, WallSheet.RUN_ID, stage.find(StageSheet.RUN))
+              .flatMap(run -> run.si(WallSheet.CUT_OFF));
+      if (cutOff.isPresent() && level.get() > cutOff.get() + CAPPING_BEAM) {
+        wrong(support, "the support is more than 1 m above cut-off level", findings);
+        return;
+      }
       Optional<Double> excavation = stage.si(StageSheet.EXCAVATION);
-      if (stage.effective(StageSheet.SUPPORT_ACTIVE).orElse(false)
-          && excavation.isPresent()
-          && excavation.get() > level.get()) {
+      if (excavation.isPresent() && excavation.get() > level.get()) {
         wrong(
             support,
             "the support is below the excavation of a stage in which it is in place",
@@ -82,12 +84,13 @@ final class SupportRule implements Rule {
       return;
     }
     boolean level = angle.get() == 0;
-    if (level == (kind.get() == SupportKind.ANCHOR)) {
+    if (kind.get() != SupportKind.DEADMAN && level == (kind.get().inclined())) {
       findings.accept(
           FindingKind.PROP_INCLINED.at(
               support.place(StageSheet.INCLINATION),
-              level ? "the anchor is level" : "the prop is inclined",
-              "anchors usually dip 10° to 45°, props are usually level"));
+              kind.get().label().toLowerCase(Locale.ROOT)
+                  + (level ? " without inclination" : " inclined"),
+              "anchors usually dip 10° to 45°, rakers rise from 30° to 45°, props and slabs are level"));
     }
   }
 }

@@ -10,13 +10,14 @@ import java.util.List;
 import java.util.Optional;
 import pilefolio.model.AxialLoad;
 import pilefolio.model.BeamInPile;
-import pilefolio.model.Interlock;
 import pilefolio.model.PileKind;
 import pilefolio.model.PileSpec;
+import pilefolio.model.RunAnalysis;
 import pilefolio.model.RunLevels;
 import pilefolio.model.RunLine;
 import pilefolio.model.Technique;
 import pilefolio.model.WallRun;
+import pilefolio.model.WallType;
 
 /** The tables of wall runs and of their piles. */
 final class WallSheet {
@@ -24,12 +25,15 @@ final class WallSheet {
       id("Run", "Short name; pile marks begin with it, as in A-P07.", "A");
   static final TextColumn DESCRIPTION =
       words("Description", "Where it stands.", "Along the northern boundary");
-  static final ChoiceColumn<Interlock> INTERLOCK =
-      choice("Wall type", Interlock.class, "Kind of secant wall by the strength of its primaries.")
+  static final ChoiceColumn<WallType> TYPE =
+      choice(
+              "Wall type",
+              WallType.class,
+              "What the wall consists of; secant walls by the strength of their primaries.")
           .required()
-          .such(Interlock.HARD_FIRM);
+          .such(WallType.HARD_FIRM);
   static final ChoiceColumn<Technique> TECHNIQUE =
-      choice("Technique", Technique.class, "How the piles are bored.")
+      choice("Technique", Technique.class, "How the piles or beams are put in.")
           .required()
           .such(Technique.CASED_AUGER);
   static final ChoiceColumn<Boolean> PERMANENT =
@@ -61,13 +65,14 @@ final class WallSheet {
       number(
               "Spacing",
               "mm",
-              "Centre to centre of a primary and the next secondary, not of two primaries.")
-          .hard(100, 3000)
+              "Centre to centre of a primary and the next secondary, not of two primaries; of two piles"
+                  + " or beams of a wall without primaries; width of one sheet pile.")
+          .hard(100, 5000)
           .usual(300, 1400)
           .required()
           .such("700");
   static final NumberColumn SECONDARIES =
-      number("Secondaries", "", "Count of secondaries; there is one primary more.")
+      number("Secondaries", "", "Count of secondaries of a secant wall; there is one primary more.")
           .hard(1, 2000)
           .count()
           .such("20");
@@ -91,8 +96,35 @@ final class WallSheet {
           .hard(2, 1000)
           .usual(4, 1000)
           .such("10");
-  static final TextColumn SUPPORT =
-      reference("Support", "Supports", "Support of the run; empty for a cantilever.", "S1");
+  static final NumberColumn MEMBERS =
+      number("Members", "", "Count of piles, beams or sheets of a wall without primaries.")
+          .hard(2, 5000)
+          .count()
+          .such("30");
+  static final NumberColumn STIFFNESS =
+      number(
+              "Wall stiffness",
+              "kN·m²/m",
+              "Bending stiffness per length of wall; empty means from the section.")
+          .hard(100, 1e8)
+          .such("60000");
+  static final NumberColumn SLOPE =
+      number("Slope behind", "°", "Of the ground behind, rising away from the wall positive.")
+          .hard(-40, 40)
+          .standard(0);
+  static final NumberColumn WIDTH =
+      number("Excavation width", "m", "Clear width of the excavation in front of the run.")
+          .hard(0.5, 500)
+          .such("22");
+  static final NumberColumn EXTENT =
+      number("Excavation length", "m", "Length of the excavation along the run.")
+          .hard(0.5, 2000)
+          .such("45");
+  static final NumberColumn DISPLACEMENT =
+      number("Displacement limit", "mm", "Greatest horizontal displacement of the wall allowed.")
+          .hard(1, 500)
+          .usual(5, 100)
+          .such("25");
   static final NumberColumn UNPLANNED =
       number(
               "Unplanned excavation",
@@ -104,16 +136,16 @@ final class WallSheet {
   static final TextColumn RIG =
       reference("Rig", "Rigs", "Rig that bores the run.", "R1").required();
   static final TextColumn TOOL =
-      reference("Tool", "Tools", "Auger and casing on it.", "T1").required();
+      reference("Tool", "Tools", "Auger and casing on it; empty for sheet piles.", "T1");
 
   static final SheetSpec RUNS =
       SheetSpec.table(
           "Wall runs",
           true,
-          "Runs of secant wall: straight, one set of levels each. A corner is where two runs meet.",
+          "Runs of wall: straight, one set of levels each. A corner is where two runs meet.",
           RUN_ID,
           DESCRIPTION,
-          INTERLOCK,
+          TYPE,
           TECHNIQUE,
           PERMANENT,
           GUIDE_WALL,
@@ -123,20 +155,25 @@ final class WallSheet {
           SPACING,
           SECONDARIES,
           LENGTH,
+          MEMBERS,
           PROFILE,
           PLATFORM,
           RETAINED,
           CUT_OFF,
           BATTER,
-          SUPPORT,
           UNPLANNED,
           RIG,
-          TOOL);
+          TOOL,
+          STIFFNESS,
+          SLOPE,
+          WIDTH,
+          EXTENT,
+          DISPLACEMENT);
 
   static final TextColumn RUN =
       reference("Run", "Wall runs", "Run the piles belong to.", "A").required();
   static final ChoiceColumn<PileKind> PILE_KIND =
-      choice("Piles", PileKind.class, "Which of the two kinds the row is about.").required();
+      choice("Piles", PileKind.class, "Which kind the row is about.").required();
   static final NumberColumn DIAMETER =
       number("Diameter", "mm", "Over the cutting edge.")
           .hard(150, 3000)
@@ -144,7 +181,9 @@ final class WallSheet {
           .required()
           .such("880");
   static final NumberColumn TOE =
-      Levels.level("Toe level", "Level of the toe. Empty for secondaries: the engine sizes it.")
+      Levels.level(
+              "Toe level",
+              "Level of the toe. Empty for secondaries and single piles: the engine sizes it.")
           .sized()
           .such("-6.5");
   static final TextColumn MIX = reference("Mix", "Mixes", "Concrete mix.", "C1").required();
@@ -183,7 +222,8 @@ final class WallSheet {
       SheetSpec.table(
           "Piles",
           true,
-          "What the primaries and the secondaries of a run have in common: two rows a run.",
+          "What the piles of a run have in common: a row for primaries and one for secondaries of a secant"
+              + " wall, one for the single piles or beams of another.",
           RUN,
           PILE_KIND,
           DIAMETER,
@@ -205,7 +245,7 @@ final class WallSheet {
         row.at(),
         run,
         row.textOr(DESCRIPTION),
-        row.get(INTERLOCK),
+        row.get(TYPE),
         row.get(TECHNIQUE),
         row.get(PERMANENT),
         new RunLine(
@@ -214,25 +254,23 @@ final class WallSheet {
             row.get(BEARING),
             row.get(SPACING),
             row.find(SECONDARIES),
-            row.find(LENGTH)),
+            row.find(LENGTH),
+            row.find(MEMBERS)),
         new RunLevels(row.get(PLATFORM), row.get(RETAINED), row.get(CUT_OFF)),
         row.get(PROFILE),
         row.get(GUIDE_WALL),
         row.find(BATTER),
-        piles(piles, run, PileKind.PRIMARY),
-        piles(piles, run, PileKind.SECONDARY),
-        row.find(SUPPORT),
+        piles.stream().filter(p -> p.get(RUN).equals(run)).map(WallSheet::pileSpec).toList(),
+        Optional.empty(),
         row.find(UNPLANNED),
         row.get(RIG),
-        row.get(TOOL));
-  }
-
-  private static PileSpec piles(List<Row> rows, String run, PileKind kind) {
-    return rows.stream()
-        .filter(row -> row.get(RUN).equals(run) && row.get(PILE_KIND) == kind)
-        .map(WallSheet::pileSpec)
-        .findFirst()
-        .orElseThrow();
+        row.textOr(TOOL),
+        new RunAnalysis(
+            row.find(STIFFNESS),
+            row.quiet(SLOPE),
+            row.find(WIDTH),
+            row.find(EXTENT),
+            row.find(DISPLACEMENT)));
   }
 
   private static PileSpec pileSpec(Row row) {

@@ -16,6 +16,7 @@ public final class WorkbookSpec {
           WallSheet.PILES,
           StageSheet.STAGES,
           StageSheet.SUPPORTS,
+          LoadSheet.SPEC,
           MaterialSheet.BEAMS,
           MaterialSheet.MIXES,
           PlantSheet.RIGS,

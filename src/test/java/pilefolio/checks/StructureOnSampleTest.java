@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
@@ -16,7 +17,6 @@ import pilefolio.model.AxialLoad;
 import pilefolio.model.Beam;
 import pilefolio.model.BeamInPile;
 import pilefolio.model.GroundProfile;
-import pilefolio.model.Interlock;
 import pilefolio.model.Layer;
 import pilefolio.model.Mix;
 import pilefolio.model.PileSpec;
@@ -26,6 +26,7 @@ import pilefolio.model.Support;
 import pilefolio.model.SupportKind;
 import pilefolio.model.Value;
 import pilefolio.model.WallRun;
+import pilefolio.model.WallType;
 import pilefolio.standards.DesignBases;
 import pilefolio.trace.Calculation;
 import pilefolio.trace.Printer;
@@ -66,7 +67,8 @@ class StructureOnSampleTest {
               s.waterFront(),
               s.permanentSurcharge(),
               s.variableSurcharge(),
-              supports.length > 0));
+              Arrays.stream(supports).map(Support::id).toList(),
+              s.conditions()));
     }
     return copy(
         List.of(run), stages, List.of(supports), sample.beams(), sample.profiles(), sample.mixes());
@@ -98,16 +100,16 @@ class StructureOnSampleTest {
         sample.monitoring(),
         sample.people(),
         sample.revisions(),
-        sample.assumptions());
+        sample.assumptions(),
+        sample.localLoads());
   }
 
-  private static WallRun run(
-      WallRun r, Interlock interlock, PileSpec secondary, Optional<String> support) {
+  private static WallRun run(WallRun r, WallType type, PileSpec secondary) {
     return new WallRun(
         r.at(),
         r.id(),
         r.description(),
-        interlock,
+        type,
         r.technique(),
         r.permanent(),
         r.line(),
@@ -115,23 +117,22 @@ class StructureOnSampleTest {
         r.profile(),
         r.guideWall(),
         r.batter(),
-        r.primary(),
-        secondary,
-        support,
+        List.of(r.primary(), secondary),
+        r.sheets(),
         r.unplannedExcavation(),
         r.rig(),
-        r.tool());
+        r.tool(),
+        r.analysis());
   }
 
   private static PileSpec piles(PileSpec p, Optional<BeamInPile> beam, Optional<AxialLoad> load) {
     return new PileSpec(p.at(), p.kind(), p.diameter(), p.toe(), p.mix(), beam, load);
   }
 
-  private static WallRun loaded(WallRun r, double permanent, Optional<String> support) {
+  private static WallRun loaded(WallRun r, double permanent) {
     AxialLoad load =
         new AxialLoad(value(permanent, Units.KN), value(40, Units.KN), value(50, Units.MM));
-    return run(
-        r, r.interlock(), piles(r.secondary(), r.secondary().beam(), Optional.of(load)), support);
+    return run(r, r.type(), piles(r.secondary(), r.secondary().beam(), Optional.of(load)));
   }
 
   private static List<CheckResult> results(Submission submission, String basis, String check) {
@@ -181,12 +182,12 @@ class StructureOnSampleTest {
 
   @Test
   void aLoadOnThePilesIsChecked() {
-    Submission light = with(r -> loaded(r, 60, Optional.empty()));
+    Submission light = with(r -> loaded(r, 60));
     allAre(Result.SATISFIED, results(light, "ec7-da1", "pile-axial-capacity"), 2);
     allAre(Result.SATISFIED, results(light, "us-asd", "pile-axial-capacity"), 1);
     allAre(Result.SATISFIED, results(light, "ec7-da1", "beam-axial-bending"), 2);
     allAre(Result.SATISFIED, results(light, "us-asd", "beam-axial-bending"), 1);
-    Submission heavy = with(r -> loaded(r, 6000, Optional.empty()));
+    Submission heavy = with(r -> loaded(r, 6000));
     allAre(Result.NOT_SATISFIED, results(heavy, "ec7-da1", "pile-axial-capacity"), 2);
     allAre(Result.NOT_SATISFIED, results(heavy, "us-asd", "pile-axial-capacity"), 1);
     allAre(Result.NOT_SATISFIED, results(heavy, "ec7-da1", "beam-axial-bending"), 2);
@@ -198,8 +199,7 @@ class StructureOnSampleTest {
    */
   @Test
   void theShaftIsCutAtTheToeOfThePrimaries() {
-    CheckResult result =
-        results(with(r -> loaded(r, 60, Optional.empty())), "us-asd", "pile-axial-capacity").get(0);
+    CheckResult result = results(with(r -> loaded(r, 60)), "us-asd", "pile-axial-capacity").get(0);
     double thickness = 0;
     for (var row : result.calculations().get(0).table("slices").rows()) {
       thickness += row.values().get("z_1") - row.values().get("z_2");
@@ -215,13 +215,13 @@ class StructureOnSampleTest {
   }
 
   private static WallRun unsized(WallRun r, double permanent) {
-    WallRun loaded = loaded(r, permanent, Optional.empty());
+    WallRun loaded = loaded(r, permanent);
     PileSpec p = loaded.secondary();
     return run(
         loaded,
-        loaded.interlock(),
-        new PileSpec(p.at(), p.kind(), p.diameter(), Optional.empty(), p.mix(), p.beam(), p.load()),
-        Optional.empty());
+        loaded.type(),
+        new PileSpec(
+            p.at(), p.kind(), p.diameter(), Optional.empty(), p.mix(), p.beam(), p.load()));
   }
 
   /** A toe left to the engine goes as deep as the load asks for, and not below what is known. */
@@ -250,8 +250,10 @@ class StructureOnSampleTest {
             value(2.4, Units.M),
             value(20, Units.DEG),
             Optional.empty(),
-            "");
-    Submission anchored = with(r -> loaded(r, 60, Optional.of("T1")), anchor);
+            "",
+            Optional.empty(),
+            Optional.empty());
+    Submission anchored = with(r -> loaded(r, 60), anchor);
     CheckResult result = results(anchored, "us-asd", "pile-axial-capacity").get(0);
     double horizontal = result.value("F_h");
     assertTrue(horizontal > 0);
@@ -266,7 +268,7 @@ class StructureOnSampleTest {
 
   @Test
   void aMissingBlowCountIsNamed() {
-    Submission light = with(r -> loaded(r, 60, Optional.empty()));
+    Submission light = with(r -> loaded(r, 60));
     GroundProfile p = light.profiles().get(0);
     List<Layer> layers = new ArrayList<>(p.layers());
     Layer l = layers.get(2);
@@ -289,7 +291,8 @@ class StructureOnSampleTest {
             l.wallFrictionPassive(),
             l.wallAdhesion(),
             Optional.empty(),
-            l.source()));
+            l.source(),
+            l.state()));
     GroundProfile without =
         new GroundProfile(
             p.at(), p.id(), p.investigation(), p.base(), p.groundwater(), p.temperature(), layers);
@@ -315,10 +318,7 @@ class StructureOnSampleTest {
               BeamInPile raised =
                   new BeamInPile(b.beam(), value(9.95, Units.M), b.toe(), b.minimumCover());
               return run(
-                  r,
-                  r.interlock(),
-                  piles(r.secondary(), Optional.of(raised), r.secondary().load()),
-                  Optional.empty());
+                  r, r.type(), piles(r.secondary(), Optional.of(raised), r.secondary().load()));
             });
     allAre(Result.SATISFIED, results(high, "ec7-da1", "beam-free-length"), 2);
     allAre(Result.SATISFIED, results(high, "us-asd", "beam-free-length"), 1);
@@ -328,13 +328,7 @@ class StructureOnSampleTest {
   @Test
   void secondariesWithoutBeamAreNotPassedOver() {
     Submission bare =
-        with(
-            r ->
-                run(
-                    r,
-                    r.interlock(),
-                    piles(r.secondary(), Optional.empty(), Optional.empty()),
-                    Optional.empty()));
+        with(r -> run(r, r.type(), piles(r.secondary(), Optional.empty(), Optional.empty())));
     allAre(Result.NOT_CHECKED, results(bare, "ec7-da1", "beam-bending"), 1);
     assertEquals(List.of(), results(bare, "ec7-da1", "beam-shear"));
   }
@@ -359,7 +353,7 @@ class StructureOnSampleTest {
   /** A mix of 10 MPa is no structural concrete: the codes do not cover it and the check says so. */
   @Test
   void hardPrimariesOfWeakConcreteAreNotChecked() {
-    Submission hard = with(r -> run(r, Interlock.HARD_HARD, r.secondary(), Optional.empty()));
+    Submission hard = with(r -> run(r, WallType.HARD_HARD, r.secondary()));
     allAre(Result.NOT_CHECKED, results(hard, "ec7-da1", "primary-plain-concrete"), 2);
     allAre(Result.NOT_CHECKED, results(hard, "us-asd", "primary-plain-concrete"), 1);
   }

@@ -1,6 +1,7 @@
 package pilefolio.model;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Optional;
@@ -17,20 +18,33 @@ class PileLayoutTest {
   }
 
   private static WallRun run(double bearing, Optional<Value> count, Optional<Value> length) {
-    PileSpec piles =
-        new PileSpec(
-            SOMEWHERE,
-            PileKind.PRIMARY,
-            value(880, Units.MM),
-            Optional.empty(),
-            "M1",
-            Optional.empty(),
-            Optional.empty());
+    List<PileSpec> piles = PileKind.secant().stream().map(PileLayoutTest::piles).toList();
+    return run(WallType.HARD_FIRM, bearing, count, length, Optional.empty(), piles);
+  }
+
+  private static PileSpec piles(PileKind kind) {
+    return new PileSpec(
+        SOMEWHERE,
+        kind,
+        value(880, Units.MM),
+        Optional.empty(),
+        "M1",
+        Optional.empty(),
+        Optional.empty());
+  }
+
+  private static WallRun run(
+      WallType type,
+      double bearing,
+      Optional<Value> count,
+      Optional<Value> length,
+      Optional<Value> members,
+      List<PileSpec> piles) {
     return new WallRun(
         SOMEWHERE,
         "A",
         "north side",
-        Interlock.HARD_FIRM,
+        type,
         Technique.CASED_AUGER,
         false,
         new RunLine(
@@ -39,17 +53,42 @@ class PileLayoutTest {
             value(bearing, Units.DEG),
             value(700, Units.MM),
             count,
-            length),
+            length,
+            members),
         new RunLevels(value(10, Units.M), value(10.1, Units.M), value(9.2, Units.M)),
         "G1",
         true,
         Optional.empty(),
         piles,
-        piles,
         Optional.empty(),
         Optional.empty(),
         "R1",
-        "T1");
+        "T1",
+        new RunAnalysis(
+            Optional.empty(),
+            value(0, Units.DEG),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty()));
+  }
+
+  @Test
+  void membersOfAWallWithoutPrimariesAreCounted() {
+    List<PileSpec> single = List.of(piles(PileKind.SINGLE));
+    Optional<Value> none = Optional.empty();
+    PileLayout given =
+        run(WallType.CONTIGUOUS, 90, none, none, Optional.of(value(3, Units.ONE)), single).layout();
+    assertEquals(List.of("A-01", "A-02", "A-03"), given.piles().stream().map(Pile::mark).toList());
+    assertEquals(101.4, given.piles().get(2).east(), 1e-9);
+    PileLayout long2 =
+        run(WallType.SOLDIER_TIMBER, 90, none, Optional.of(value(2.0, Units.M)), none, single)
+            .layout();
+    assertEquals(4, long2.piles().size());
+    assertTrue(
+        run(WallType.SHEET_PILES, 90, none, none, Optional.of(value(9, Units.ONE)), List.of())
+            .layout()
+            .piles()
+            .isEmpty());
   }
 
   @Test

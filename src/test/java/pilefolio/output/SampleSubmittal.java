@@ -171,7 +171,8 @@ public final class SampleSubmittal {
         s.monitoring(),
         s.people(),
         s.revisions(),
-        s.assumptions());
+        s.assumptions(),
+        s.localLoads());
   }
 
   /** Answers made by hand: satisfied, without capacity, not checked, derived. */

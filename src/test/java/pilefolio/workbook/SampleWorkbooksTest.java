@@ -60,8 +60,8 @@ class SampleWorkbooksTest {
     int piles = described.runs().stream().mapToInt(run -> run.layout().piles().size()).sum();
     assertEquals(90, piles);
     assertEquals(10, described.profile(described.runs().get(0)).layers().size());
-    assertTrue(described.support(described.runs().get(0)).isPresent());
-    assertTrue(described.support(described.runs().get(1)).isEmpty());
+    assertEquals(1, described.supports(described.runs().get(0)).size());
+    assertTrue(described.supports(described.runs().get(1)).isEmpty());
   }
 
   @Test

@@ -50,7 +50,7 @@ public final class CasingDrop extends RunCheck {
       return results;
     }
     Tool tool = job.submission().tool(run);
-    for (PileKind kind : PileKind.values()) {
+    for (PileKind kind : PileKind.secant()) {
       results.add(
           CheckResult.of(
               this,

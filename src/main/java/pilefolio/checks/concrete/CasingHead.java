@@ -50,7 +50,7 @@ public final class CasingHead extends RunCheck {
     if (run.technique() != Technique.CASED_AUGER || water.isEmpty()) {
       return results;
     }
-    for (PileKind kind : PileKind.values()) {
+    for (PileKind kind : PileKind.secant()) {
       var toe = SetOut.toe(job, run, kind);
       if (water.get().si() <= toe.si()) {
         continue;

@@ -70,7 +70,7 @@ public final class ConcreteVolume extends RunCheck {
   @Override
   protected List<CheckResult> check(Job job, WallRun run) {
     List<CheckResult> results = new ArrayList<>();
-    for (PileKind kind : PileKind.values()) {
+    for (PileKind kind : PileKind.secant()) {
       results.add(
           CheckResult.of(
               this, Subject.run(run.id()).piles(Levels.plural(kind)), of(job, run, kind)));

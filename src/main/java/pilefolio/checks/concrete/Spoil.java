@@ -64,7 +64,7 @@ public final class Spoil extends RunCheck {
   @Override
   protected List<CheckResult> check(Job job, WallRun run) {
     List<CheckResult> results = new ArrayList<>();
-    for (PileKind kind : PileKind.values()) {
+    for (PileKind kind : PileKind.secant()) {
       double count = run.layout().piles().stream().filter(p -> p.kind() == kind).count();
       Binding binding =
           SHEET

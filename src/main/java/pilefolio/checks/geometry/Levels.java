@@ -77,7 +77,7 @@ public final class Levels extends RunCheck {
   protected List<CheckResult> check(Job job, WallRun run) {
     List<CheckResult> results = new ArrayList<>();
     Optional<Value> water = job.submission().profile(run).groundwater();
-    for (PileKind kind : PileKind.values()) {
+    for (PileKind kind : PileKind.secant()) {
       List<Calculation> sheets = new ArrayList<>(List.of(of(job, run, kind)));
       if (water.isPresent()) {
         sheets.add(

@@ -69,7 +69,8 @@ final class PileAxialCapacity implements Check {
   @Override
   public List<CheckResult> run(Job job) {
     List<CheckResult> results = new ArrayList<>();
-    for (WallRun run : job.submission().runs()) {
+    // Walls without primaries have another perimeter; their capacity is not this sheet's question.
+    for (WallRun run : job.submission().secantRuns()) {
       if (bearsLoad(job, run)) {
         for (Combination combination : job.combinations()) {
           results.add(result(job, run, combination.id()));
@@ -82,7 +83,7 @@ final class PileAxialCapacity implements Check {
   private static boolean bearsLoad(Job job, WallRun run) {
     boolean loaded = run.secondary().load().map(AxialLoad::isPresent).orElse(false);
     boolean inclined =
-        job.submission().support(run).map(s -> s.inclination().si() != 0).orElse(false);
+        job.submission().supports(run).stream().anyMatch(s -> s.inclination().si() != 0);
     return loaded || inclined;
   }
 
@@ -350,7 +351,9 @@ final class PileAxialCapacity implements Check {
   private static void loads(Binding binding, Job job, WallRun run, String combination)
       throws NotCovered {
     Optional<AxialLoad> load = run.secondary().load();
-    Optional<Support> support = job.submission().support(run);
+    Optional<Support> support =
+        job.submission().supports(run).stream()
+            .max(Comparator.comparingDouble(s -> s.inclination().si()));
     Given none = From.layout(0, "no load entered");
     Optional<Effects> effects = Effects.of(job, run, combination);
     if (support.isPresent() && effects.isEmpty()) {

@@ -28,7 +28,7 @@ record HungBeam(PileKind kind, Beam beam, Section section, Given length) {
   /** The beams of a run. */
   static List<HungBeam> of(Job job, WallRun run) {
     List<HungBeam> found = new ArrayList<>();
-    for (PileKind kind : PileKind.values()) {
+    for (PileKind kind : PileKind.secant()) {
       Optional<BeamInPile> in = run.piles(kind).beam();
       if (in.isPresent()) {
         Beam beam = job.submission().beam(run.piles(kind)).orElseThrow();

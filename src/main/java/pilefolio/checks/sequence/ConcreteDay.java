@@ -77,8 +77,8 @@ public final class ConcreteDay implements Check {
     Programme programme = Programmes.of(job).needed();
     Map<String, Double> each = new HashMap<>();
     Map<Integer, Double> days = new HashMap<>();
-    for (WallRun run : job.submission().runs()) {
-      for (PileKind kind : PileKind.values()) {
+    for (WallRun run : job.submission().secantRuns()) {
+      for (PileKind kind : PileKind.secant()) {
         each.put(run.id() + kind, ConcreteVolume.of(job, run, kind).value("V_a"));
       }
       run.layout()
@@ -98,8 +98,8 @@ public final class ConcreteDay implements Check {
             .orElseThrow()
             .getKey();
     Binding binding = SHEET.bind().set("V_cap", cap).set("V_t", From.cell(supply.truckVolume()));
-    for (WallRun run : job.submission().runs()) {
-      for (PileKind kind : PileKind.values()) {
+    for (WallRun run : job.submission().secantRuns()) {
+      for (PileKind kind : PileKind.secant()) {
         double count =
             run.layout().piles().stream()
                 .filter(

@@ -75,7 +75,7 @@ public final class FreshPiles extends RunCheck {
     double shift = Programmes.longestShift(job.submission());
     double fresh = Math.ceil(H.fromSi(methods.freshPileTime().si() + shift) / 24 - 1e-9);
     List<Pile> all =
-        job.submission().runs().stream().flatMap(r -> r.layout().piles().stream()).toList();
+        job.submission().secantRuns().stream().flatMap(r -> r.layout().piles().stream()).toList();
     List<Pair> pairs = new ArrayList<>();
     for (Pile one : run.layout().piles()) {
       int day = programme.pile(one.mark()).orElseThrow().day();

@@ -111,7 +111,7 @@ public record Programmes(
     Submission submission = job.submission();
     List<WallPile> piles = new ArrayList<>();
     double longestShift = 0;
-    for (WallRun run : submission.runs()) {
+    for (WallRun run : submission.secantRuns()) {
       StrengthWindow window = WindowOfPrimaries.window(job, run);
       Calculation primary = CycleTime.of(job, run, PileKind.PRIMARY);
       Calculation secondary = CycleTime.of(job, run, PileKind.SECONDARY);
@@ -121,7 +121,7 @@ public record Programmes(
     List<Crew> crews = new ArrayList<>();
     for (pilefolio.model.Crew crew : submission.crews()) {
       Set<String> runs = new HashSet<>();
-      submission.runs().stream()
+      submission.secantRuns().stream()
           .filter(run -> run.rig().equals(crew.rig()))
           .forEach(run -> runs.add(run.id()));
       if (!runs.isEmpty()) {

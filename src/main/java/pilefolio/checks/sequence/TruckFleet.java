@@ -50,7 +50,7 @@ public final class TruckFleet extends RunCheck {
   protected List<CheckResult> check(Job job, WallRun run) {
     ConcreteSupply supply = job.submission().supply();
     List<CheckResult> results = new ArrayList<>();
-    for (PileKind kind : PileKind.values()) {
+    for (PileKind kind : PileKind.secant()) {
       Calculation volume = ConcreteVolume.of(job, run, kind);
       results.add(
           CheckResult.of(

@@ -82,9 +82,15 @@ public record DesignSituation(
     return submission.profile(run);
   }
 
-  /** The support, if it is in place in this stage. */
+  /** The support, if there is just one in place in this stage. */
   public Optional<Support> support() {
-    return stage.supportActive() ? submission.support(run) : Optional.empty();
+    List<Support> all = supports();
+    return all.size() == 1 ? Optional.of(all.get(0)) : Optional.empty();
+  }
+
+  /** The supports in place in this stage, from the top down. */
+  public List<Support> supports() {
+    return submission.supports(stage);
   }
 
   /** Retained height without unplanned excavation, m. */
@@ -94,7 +100,8 @@ public record DesignSituation(
 
   /** Height that the allowance for unplanned excavation is a share of, m. */
   public double heightForAllowance() {
-    return support()
+    List<Support> all = supports();
+    return Optional.ofNullable(all.isEmpty() ? null : all.get(all.size() - 1))
         .map(s -> s.level().si() - stage.excavation().si())
         .orElse(characteristicHeight());
   }
@@ -239,6 +246,6 @@ public record DesignSituation(
 
   /** Toe level of the wall, m, if the user gives it. */
   public OptionalDouble givenToe() {
-    return run.secondary().toe().map(v -> OptionalDouble.of(v.si())).orElse(OptionalDouble.empty());
+    return run.toe().map(v -> OptionalDouble.of(v.si())).orElse(OptionalDouble.empty());
   }
 }

@@ -5,6 +5,7 @@ import java.util.Optional;
 import pilefolio.checks.From;
 import pilefolio.checks.Job;
 import pilefolio.model.PileKind;
+import pilefolio.model.PileSpec;
 import pilefolio.model.Stage;
 import pilefolio.model.Value;
 import pilefolio.model.WallRun;
@@ -26,7 +27,7 @@ public final class PileToes {
    * @return the level with its origin; empty if it is to be sized and cannot be
    */
   public static Optional<Given> of(Job job, WallRun run, PileKind kind) {
-    Optional<Value> entered = run.piles(kind).toe();
+    Optional<Value> entered = run.find(kind).flatMap(PileSpec::toe);
     if (entered.isPresent()) {
       return entered.map(From::cell);
     }
@@ -36,7 +37,7 @@ public final class PileToes {
   private record Sized(Optional<Given> toe) {}
 
   private static Sized sized(Job job, WallRun run, PileKind kind) {
-    if (kind == PileKind.SECONDARY) {
+    if (kind != PileKind.PRIMARY) {
       return new Sized(Optional.empty());
     }
     return new Sized(

@@ -13,7 +13,8 @@ import pilefolio.standards.DesignBasis;
  * The solutions of a wall run in all of its situations.
  *
  * @param run the run
- * @param solutions one for each stage and combination in which the wall retains ground
+ * @param solutions one for each stage and combination in which the wall retains ground and has at
+ *     most one support in place
  */
 public record RunDesign(WallRun run, List<WallSolution> solutions) {
 
@@ -26,7 +27,7 @@ public record RunDesign(WallRun run, List<WallSolution> solutions) {
 
   private record Key(String run) {}
 
-  /** Every situation of a run, solved once for the whole job. */
+  /** Every situation of a run with at most one support, solved once for the whole job. */
   public static RunDesign of(Job job, WallRun run) {
     return job.shared(new Key(run.id()), RunDesign.class, j -> of(j.submission(), j.basis(), run));
   }
@@ -34,7 +35,11 @@ public record RunDesign(WallRun run, List<WallSolution> solutions) {
   /** Solves every situation of a run. */
   public static RunDesign of(Submission submission, DesignBasis basis, WallRun run) {
     return new RunDesign(
-        run, DesignSituation.of(submission, basis, run).stream().map(WallSolution::of).toList());
+        run,
+        DesignSituation.of(submission, basis, run).stream()
+            .filter(s -> s.supports().size() <= 1)
+            .map(WallSolution::of)
+            .toList());
   }
 
   /** The solution that needs the deepest toe. */
@@ -49,8 +54,8 @@ public record RunDesign(WallRun run, List<WallSolution> solutions) {
    * whole decimetres; empty if a situation has no equilibrium and the user gives no toe.
    */
   public OptionalDouble toe() {
-    if (run.secondary().toe().isPresent()) {
-      return OptionalDouble.of(run.secondary().toe().get().si());
+    if (run.toe().isPresent()) {
+      return OptionalDouble.of(run.toe().get().si());
     }
     if (solutions.stream().anyMatch(s -> s.equilibrium().isEmpty())) {
       return OptionalDouble.empty();

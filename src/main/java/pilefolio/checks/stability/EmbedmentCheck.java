@@ -103,7 +103,6 @@ public abstract class EmbedmentCheck implements Check {
             s.designExcavation(),
             new Source.Line("design-excavation", "Design excavation level", "z_d")),
         s.run()
-            .secondary()
             .toe()
             .map(From::cell)
             .orElse(From.method(toe, "least deep toe that every stage and combination allows")),

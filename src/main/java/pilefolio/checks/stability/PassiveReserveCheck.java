@@ -150,7 +150,6 @@ public final class PassiveReserveCheck implements Check {
             .orElseGet(
                 () ->
                     s.run()
-                        .secondary()
                         .toe()
                         .map(From::cell)
                         .orElse(From.method(level, "toe sized by the program")));

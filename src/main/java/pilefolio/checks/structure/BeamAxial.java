@@ -1,5 +1,6 @@
 package pilefolio.checks.structure;
 
+import java.util.Comparator;
 import java.util.List;
 import pilefolio.checks.CheckResult;
 import pilefolio.checks.From;
@@ -34,10 +35,10 @@ final class BeamAxial extends BeamCheck {
 
   @Override
   List<CheckResult> examine(Job job, WallBeam beam) {
-    if (!beam.run().secondary().load().map(AxialLoad::isPresent).orElse(false)) {
+    if (!beam.run().bearing().orElseThrow().load().map(AxialLoad::isPresent).orElse(false)) {
       return List.of();
     }
-    AxialLoad load = beam.run().secondary().load().orElseThrow();
+    AxialLoad load = beam.run().bearing().orElseThrow().load().orElseThrow();
     if (load.permanent().si() < 0 || load.variable().si() < 0) {
       return List.of(
           CheckResult.notChecked(
@@ -58,17 +59,17 @@ final class BeamAxial extends BeamCheck {
         "the section is too slender, or the free length too long, for the rules used");
   }
 
-  /** Inclination of the support of a run below the horizontal, rad. */
+  /** Steepest inclination of the supports of a run below the horizontal, rad. */
   static Given inclination(Job job, WallRun run) {
-    return job.submission()
-        .support(run)
+    return job.submission().supports(run).stream()
+        .max(Comparator.comparingDouble(s -> s.inclination().si()))
         .map(Support::inclination)
         .map(From::cell)
         .orElse(From.layout(0, "no support"));
   }
 
   private static void common(Binding binding, Job job, WallBeam beam, Effects effects) {
-    AxialLoad load = beam.run().secondary().load().orElseThrow();
+    AxialLoad load = beam.run().bearing().orElseThrow().load().orElseThrow();
     binding
         .set("G_k", From.cell(load.permanent()))
         .set("Q_k", From.cell(load.variable()))

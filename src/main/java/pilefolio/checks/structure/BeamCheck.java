@@ -30,7 +30,10 @@ abstract class BeamCheck implements Check {
   public final List<CheckResult> run(Job job) {
     List<CheckResult> results = new ArrayList<>();
     for (WallRun run : job.submission().runs()) {
-      Optional<Beam> beam = job.submission().beam(run.secondary());
+      if (run.bearing().isEmpty()) {
+        continue;
+      }
+      Optional<Beam> beam = job.submission().beam(run.bearing().get());
       if (beam.isEmpty()) {
         results.addAll(withoutBeam(run));
         continue;
@@ -45,7 +48,8 @@ abstract class BeamCheck implements Check {
         continue;
       }
       WallBeam placed =
-          new WallBeam(run, run.secondary().beam().orElseThrow(), beam.get(), section.get());
+          new WallBeam(
+              run, run.bearing().orElseThrow().beam().orElseThrow(), beam.get(), section.get());
       results.addAll(examine(job, placed));
     }
     return results;

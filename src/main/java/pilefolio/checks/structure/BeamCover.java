@@ -34,7 +34,7 @@ final class BeamCover extends BeamCheck {
             Subject.run(beam.run().id()),
             FitSheets.COVER
                 .bind()
-                .set("D_s", From.cell(beam.run().secondary().diameter()))
+                .set("D_s", From.cell(beam.run().bearing().orElseThrow().diameter()))
                 .set("h", beam.property(beam.section().depth()))
                 .set("b", beam.property(beam.section().width()))
                 .set("e_b", From.factor(job, "beam.placing", combination))

@@ -112,8 +112,8 @@ final class BeamFoot extends BeamCheck {
             .set("M", From.method(KILO * below.moment(), method))
             .set("V", From.method(KILO * below.shear(), method))
             .set("s_b", beam.spacing())
-            .set("D_s", From.cell(beam.run().secondary().diameter()));
-    ConcreteStrength.bind(binding, "f_k", job.submission().mix(beam.run().secondary()));
+            .set("D_s", From.cell(beam.run().bearing().orElseThrow().diameter()));
+    ConcreteStrength.bind(binding, "f_k", job.submission().mix(beam.run().bearing().orElseThrow()));
     if (aci) {
       binding
           .set("γ_H", From.factor(job, "concrete.earth", combination))

@@ -46,7 +46,7 @@ final class BeamRestraint extends BeamCheck {
             .set("s_b", beam.spacing())
             .set("h", beam.property(beam.section().depth()))
             .set("t_f", beam.property(beam.section().flange()));
-    ConcreteStrength.bind(binding, "f_k", job.submission().mix(beam.run().secondary()));
+    ConcreteStrength.bind(binding, "f_k", job.submission().mix(beam.run().bearing().orElseThrow()));
     return binding.calculate();
   }
 }

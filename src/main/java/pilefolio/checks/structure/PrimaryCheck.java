@@ -33,7 +33,7 @@ abstract class PrimaryCheck implements Check {
   public final List<CheckResult> run(Job job) {
     List<CheckResult> results = new ArrayList<>();
     for (WallRun run : job.submission().runs()) {
-      if (applies(job, run)) {
+      if (run.type().secant() && applies(job, run)) {
         for (Combination combination : job.combinations()) {
           results.add(result(job, run, combination.id()));
         }

@@ -3,8 +3,8 @@ package pilefolio.checks.structure;
 import java.util.List;
 import pilefolio.checks.From;
 import pilefolio.checks.Job;
-import pilefolio.model.Interlock;
 import pilefolio.model.WallRun;
+import pilefolio.model.WallType;
 import pilefolio.standards.DesignBasis;
 import pilefolio.trace.Binding;
 import pilefolio.trace.CalcSheet;
@@ -31,7 +31,7 @@ final class PrimaryPlainConcrete extends PrimaryCheck {
   /** Codes for structural concrete say nothing on the weak mixes of soft and firm primaries. */
   @Override
   boolean applies(Job job, WallRun run) {
-    return run.interlock() == Interlock.HARD_HARD;
+    return run.type() == WallType.HARD_HARD;
   }
 
   @Override

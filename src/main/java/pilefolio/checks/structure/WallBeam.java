@@ -37,10 +37,12 @@ record WallBeam(WallRun run, BeamInPile placing, Beam beam, Section section) {
     return From.cell(beam.yieldStrength());
   }
 
-  /** Spacing of the beams along the wall: every second pile has one. */
+  /** Spacing of the beams along the wall: every second pile of a secant wall has one. */
   Given spacing() {
-    return new Given(
-        2 * run.line().spacing().si(), new Source.Layout("twice the distance of neighbours"));
+    return run.type().secant()
+        ? new Given(
+            2 * run.line().spacing().si(), new Source.Layout("twice the distance of neighbours"))
+        : From.cell(run.line().spacing());
   }
 
   /** Modulus of elasticity: of the grade, or as the steel code has it. */

@@ -114,7 +114,7 @@ final class Tables {
     List<RunView> views = new ArrayList<>();
     for (WallRun run : submission.runs()) {
       List<List<String>> facts = new ArrayList<>();
-      facts.add(List.of("Wall", run.interlock().label() + ", " + run.technique().label()));
+      facts.add(List.of("Wall", run.type().label() + ", " + run.technique().label()));
       facts.add(List.of("Service", run.permanent() ? "permanent" : "temporary"));
       facts.add(List.of("Ground profile", run.profile()));
       facts.add(
@@ -126,19 +126,29 @@ final class Tables {
                   + level(run.levels().retained())
                   + ", cut-off "
                   + level(run.levels().cutOff())));
-      facts.add(List.of("Spacing, primary to secondary", text.of(run.line().spacing(), Units.MM)));
-      facts.add(
-          List.of(
-              "Piles",
-              run.layout().primaries().size()
-                  + " primaries, "
-                  + run.layout().secondaries().size()
-                  + " secondaries"));
-      facts.add(List.of("Primaries", piles(run.primary())));
-      facts.add(List.of("Secondaries", piles(run.secondary())));
+      String spacing = text.of(run.line().spacing(), Units.MM);
+      if (run.type().secant()) {
+        facts.add(List.of("Spacing, primary to secondary", spacing));
+        facts.add(
+            List.of(
+                "Piles",
+                run.layout().primaries().size()
+                    + " primaries, "
+                    + run.layout().secondaries().size()
+                    + " secondaries"));
+        facts.add(List.of("Primaries", piles(run.primary())));
+        facts.add(List.of("Secondaries", piles(run.secondary())));
+      } else {
+        facts.add(List.of("Spacing", spacing));
+        run.bearing()
+            .ifPresent(
+                piles ->
+                    facts.add(List.of("Piles", run.layout().piles().size() + "; " + piles(piles))));
+      }
       facts.add(List.of("Guide wall", run.guideWall() ? "yes" : "no"));
       facts.add(List.of("Support", support(run)));
-      facts.add(List.of("Rig and tool", run.rig() + ", " + run.tool()));
+      facts.add(
+          List.of("Rig and tool", run.rig() + (run.tool().isEmpty() ? "" : ", " + run.tool())));
       views.add(new RunView(run.id(), run.description(), facts, stages(run)));
     }
     return views;
@@ -174,21 +184,22 @@ final class Tables {
   }
 
   private String support(WallRun run) {
-    return submission
-        .support(run)
-        .map(
-            s ->
-                s.kind().label()
-                    + " "
-                    + s.id()
-                    + " at "
-                    + level(s.level())
-                    + ", every "
-                    + text.of(s.spacing(), Units.M)
-                    + (s.inclination().si() == 0
-                        ? ""
-                        : ", " + text.of(s.inclination(), Units.DEG) + " below the horizontal"))
-        .orElse("none, cantilever");
+    List<String> all =
+        submission.supports(run).stream()
+            .map(
+                s ->
+                    s.kind().label()
+                        + " "
+                        + s.id()
+                        + " at "
+                        + level(s.level())
+                        + ", every "
+                        + text.of(s.spacing(), Units.M)
+                        + (s.inclination().si() == 0
+                            ? ""
+                            : ", " + text.of(s.inclination(), Units.DEG) + " below the horizontal"))
+            .toList();
+    return all.isEmpty() ? "none, cantilever" : String.join("; ", all);
   }
 
   private String level(Value value) {
@@ -207,7 +218,7 @@ final class Tables {
               water(stage.waterFront()),
               text.number(stage.permanentSurcharge().si(), Units.KPA),
               text.number(stage.variableSurcharge().si(), Units.KPA),
-              stage.supportActive() ? "in place" : "none"));
+              stage.supports().isEmpty() ? "none" : String.join(", ", stage.supports())));
     }
     return rows;
   }

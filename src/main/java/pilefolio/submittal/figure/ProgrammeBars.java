@@ -36,8 +36,8 @@ final class ProgrammeBars {
     LocalDate last =
         programme.piles().stream().map(PlannedPile::date).max(LocalDate::compareTo).orElseThrow();
     List<Row> rows = new ArrayList<>();
-    for (WallRun run : submission.runs()) {
-      for (PileKind kind : PileKind.values()) {
+    for (WallRun run : submission.secantRuns()) {
+      for (PileKind kind : PileKind.secant()) {
         rows.add(row(run, kind, programme, first));
       }
     }

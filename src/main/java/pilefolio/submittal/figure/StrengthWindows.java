@@ -36,7 +36,7 @@ final class StrengthWindows {
   static List<StrengthWindowData> of(Submittal submittal) {
     Map<Key, List<WallRun>> groups = new LinkedHashMap<>();
     Map<Key, Calculation> sheets = new LinkedHashMap<>();
-    for (WallRun run : submittal.job().submission().runs()) {
+    for (WallRun run : submittal.job().submission().secantRuns()) {
       sheet(submittal, CHECK, "t_1", run)
           .ifPresent(
               sheet -> {

@@ -2,6 +2,7 @@ package pilefolio.submittal.figure;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import pilefolio.checks.Job;
@@ -11,9 +12,9 @@ import pilefolio.checks.situation.WallSolution;
 import pilefolio.model.BeamInPile;
 import pilefolio.model.GroundProfile;
 import pilefolio.model.PileKind;
+import pilefolio.model.PileSpec;
 import pilefolio.model.SoilKind;
 import pilefolio.model.Stage;
-import pilefolio.model.SupportKind;
 import pilefolio.model.Value;
 import pilefolio.model.WallRun;
 import pilefolio.submittal.Submittal;
@@ -134,8 +135,8 @@ final class WallSections {
   }
 
   private List<Double> beam(double toe) {
-    return run.secondary()
-        .beam()
+    return run.bearing()
+        .flatMap(PileSpec::beam)
         .map(
             (BeamInPile in) ->
                 List.of(
@@ -144,17 +145,15 @@ final class WallSections {
   }
 
   private List<Support> supports() {
-    return situation
-        .support()
+    return situation.supports().stream()
         .map(
             s ->
-                List.of(
-                    new Support(
-                        units.metres(s.level().si()),
-                        s.kind() == SupportKind.ANCHOR,
-                        Math.toDegrees(s.inclination().si()),
-                        s.kind().label() + " " + DrawingUnits.words(s.id()))))
-        .orElse(List.of());
+                new Support(
+                    units.metres(s.level().si()),
+                    s.kind().pulls(),
+                    Math.toDegrees(s.inclination().si()),
+                    s.kind().label() + " " + DrawingUnits.words(s.id())))
+        .toList();
   }
 
   private String surcharge(Stage stage) {
@@ -172,13 +171,9 @@ final class WallSections {
     List<Mark> marks = new ArrayList<>();
     marks.add(units.level("ground", run.levels().retained().si()));
     marks.add(units.level("cut-off", run.levels().cutOff().si()));
-    situation
-        .support()
-        .ifPresent(
-            s ->
-                marks.add(
-                    units.level(
-                        s.kind() == SupportKind.ANCHOR ? "anchor" : "prop", s.level().si())));
+    for (pilefolio.model.Support s : situation.supports()) {
+      marks.add(units.level(s.kind().label().toLowerCase(Locale.ROOT), s.level().si()));
+    }
     stage.waterBehind().ifPresent(v -> marks.add(units.level("water behind", v.si())));
     stage.waterFront().ifPresent(v -> marks.add(units.level("water in front", v.si())));
     marks.add(units.level("excavation", stage.excavation().si()));

@@ -111,7 +111,7 @@ public record Applies(
 
   private static boolean supported(Submission s, SupportKind kind) {
     return s.runs().stream()
-        .flatMap(r -> s.support(r).stream())
+        .flatMap(r -> s.supports(r).stream())
         .map(Support::kind)
         .anyMatch(kind::equals);
   }
@@ -126,7 +126,7 @@ public record Applies(
   }
 
   private static boolean bored(GroundProfile profile, WallRun run, SoilKind kind) {
-    double toe = run.secondary().toe().map(v -> v.si()).orElse(profile.base().si());
+    double toe = run.toe().map(v -> v.si()).orElse(profile.base().si());
     for (int i = 0; i < profile.layers().size(); i++) {
       Layer layer = profile.layers().get(i);
       boolean reached = layer.top().si() > toe;

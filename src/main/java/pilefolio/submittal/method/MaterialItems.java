@@ -27,8 +27,8 @@ final class MaterialItems {
     for (Mix mix : submission.mixes()) {
       Set<String> piles = new TreeSet<>();
       boolean primaries = false;
-      for (WallRun run : submission.runs()) {
-        for (PileKind kind : PileKind.values()) {
+      for (WallRun run : submission.secantRuns()) {
+        for (PileKind kind : PileKind.secant()) {
           if (run.piles(kind).mix().equals(mix.id())) {
             piles.add(kind.label() + " of run " + run.id());
             primaries |= kind == PileKind.PRIMARY;
@@ -69,8 +69,8 @@ final class MaterialItems {
   /** Beams by wall run and kind of pile; facts {@code top}, {@code toe}, {@code cover}. */
   static List<Item> beams(Submission submission, FactWriter writer) {
     List<Item> items = new ArrayList<>();
-    for (WallRun run : submission.runs()) {
-      for (PileKind kind : PileKind.values()) {
+    for (WallRun run : submission.secantRuns()) {
+      for (PileKind kind : PileKind.secant()) {
         PileSpec spec = run.piles(kind);
         spec.beam().ifPresent(in -> items.add(beam(submission, run, spec, in, writer)));
       }

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import pilefolio.checks.sequence.Programmes;
 import pilefolio.model.AxialLoad;
+import pilefolio.model.PileKind;
+import pilefolio.model.PileSpec;
 import pilefolio.model.Stage;
 import pilefolio.model.Submission;
 import pilefolio.model.Support;
@@ -62,11 +64,11 @@ public record RunWork(
               run.permanent(),
               run.batter().isPresent(),
               run.levels().platform().si() > run.levels().cutOff().si(),
-              run.secondary().load().map(AxialLoad::isPresent).orElse(false),
-              run.primary().beam().isPresent(),
-              run.secondary().beam().isPresent(),
+              run.bearing().flatMap(PileSpec::load).map(AxialLoad::isPresent).orElse(false),
+              run.find(PileKind.PRIMARY).flatMap(PileSpec::beam).isPresent(),
+              run.bearing().flatMap(PileSpec::beam).isPresent(),
               submission.stages(run).stream().map(stage -> stage(stage, writer)).toList(),
-              submission.support(run).stream().map(s -> support(s, writer)).toList()));
+              submission.supports(run).stream().map(s -> support(s, writer)).toList()));
     }
     return all;
   }
@@ -75,19 +77,19 @@ public record RunWork(
     Submission submission = submittal.job().submission();
     ItemBuilder item =
         new ItemBuilder(writer, run.id(), run.description())
-            .words("interlock", run.interlock().label())
+            .words("interlock", run.type().label())
             .words("technique", run.technique().label())
             .words("rig", run.rig())
             .words("tool", run.tool())
             .words("profile", run.profile())
-            .words("primaryMix", run.primary().mix())
-            .words("secondaryMix", run.secondary().mix())
+            .words("primaryMix", run.find(PileKind.PRIMARY).map(PileSpec::mix).orElse(""))
+            .words("secondaryMix", run.bearing().map(PileSpec::mix).orElse(""))
             .level("platform", run.levels().platform())
             .level("retained", run.levels().retained())
             .level("cutOff", run.levels().cutOff())
             .level("groundwater", submission.profile(run).groundwater())
-            .value("primaryDiameter", run.primary().diameter(), Units.MM)
-            .value("secondaryDiameter", run.secondary().diameter(), Units.MM)
+            .value("primaryDiameter", run.find(PileKind.PRIMARY).map(PileSpec::diameter), Units.MM)
+            .value("secondaryDiameter", run.bearing().map(PileSpec::diameter), Units.MM)
             .value("spacing", run.line().spacing(), Units.MM)
             .value("unplanned", run.unplannedExcavation(), Units.M)
             .fact("batter", run.batter().map(writer::slope));
@@ -123,7 +125,7 @@ public record RunWork(
 
   private static Item stage(Stage stage, FactWriter writer) {
     return new ItemBuilder(writer, String.valueOf(stage.number()), stage.description())
-        .words("supportActive", stage.supportActive() ? "yes" : "")
+        .words("supportActive", stage.supports().isEmpty() ? "" : "yes")
         .level("excavation", stage.excavation())
         .level("waterBehind", stage.waterBehind())
         .level("waterFront", stage.waterFront())

@@ -42,8 +42,8 @@ public record BeamLine(
   /** Every run, primaries first; kinds of pile without a beam have no line. */
   public static List<BeamLine> all(Submittal submittal) {
     List<BeamLine> lines = new ArrayList<>();
-    for (WallRun run : submittal.job().submission().runs()) {
-      for (PileKind kind : PileKind.values()) {
+    for (WallRun run : submittal.job().submission().secantRuns()) {
+      for (PileKind kind : PileKind.secant()) {
         Optional<BeamInPile> in = run.piles(kind).beam();
         in.ifPresent(placed -> lines.add(of(submittal, run, kind, placed)));
       }

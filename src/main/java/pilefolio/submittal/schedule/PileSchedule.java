@@ -28,7 +28,7 @@ public record PileSchedule(List<PileLine> piles) {
   public static PileSchedule of(Submittal submittal) {
     Optional<Programme> programme = Programmes.of(submittal.job()).programme();
     List<PileLine> lines = new ArrayList<>();
-    for (WallRun run : submittal.job().submission().runs()) {
+    for (WallRun run : submittal.job().submission().secantRuns()) {
       for (Pile pile : run.layout().piles()) {
         lines.add(line(submittal, run, pile, programme));
       }

@@ -49,8 +49,8 @@ public record QuantityLine(
   /** Every run, primaries first. */
   public static List<QuantityLine> all(Submittal submittal) {
     List<QuantityLine> lines = new ArrayList<>();
-    for (WallRun run : submittal.job().submission().runs()) {
-      for (PileKind kind : PileKind.values()) {
+    for (WallRun run : submittal.job().submission().secantRuns()) {
+      for (PileKind kind : PileKind.secant()) {
         lines.add(of(submittal, run, kind));
       }
     }

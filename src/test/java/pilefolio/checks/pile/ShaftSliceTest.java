@@ -11,6 +11,7 @@ import pilefolio.findings.CellRef;
 import pilefolio.model.Drainage;
 import pilefolio.model.GroundProfile;
 import pilefolio.model.Layer;
+import pilefolio.model.LayerState;
 import pilefolio.model.SoilKind;
 import pilefolio.model.Value;
 import pilefolio.units.Unit;
@@ -43,7 +44,13 @@ class ShaftSliceTest {
         value(0, Units.ONE),
         value(0, Units.ONE),
         Optional.of(value(20, Units.ONE)),
-        "");
+        "",
+        new LayerState(
+            Optional.empty(),
+            value(1, Units.ONE),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty()));
   }
 
   private static List<ShaftSlice> cut(List<Layer> layers, double water) {

@@ -242,7 +242,8 @@ class SampleFiguresTest {
             s.monitoring(),
             s.people(),
             s.revisions(),
-            s.assumptions());
+            s.assumptions(),
+            s.localLoads());
     Job job = new Job(bare, sample.submittal().job().basis());
     FigureContent content =
         FigureContent.of(Submittal.of(job, List.of(), sample.submittal().engine()));

@@ -86,7 +86,7 @@ final class Scenario {
 
   /** Every run bored by one technique. */
   Scenario bored(Technique technique) {
-    runs = runs.stream().map(run -> run(run, technique, run.support())).toList();
+    runs = runs.stream().map(run -> run(run, technique)).toList();
     rigs = rigs.stream().map(rig -> rig(rig, technique, rig.pull())).toList();
     return this;
   }
@@ -94,14 +94,16 @@ final class Scenario {
   /** Every run with this support. */
   Scenario supported(Support support) {
     supports = List.of(support);
-    runs = runs.stream().map(run -> run(run, run.technique(), Optional.of(support.id()))).toList();
+    stages =
+        stages.stream()
+            .map(s -> supported(s, s.supports().isEmpty() ? List.of() : List.of(support.id())))
+            .toList();
     return this;
   }
 
   Scenario unsupported() {
     supports = List.of();
-    runs = runs.stream().map(run -> run(run, run.technique(), Optional.empty())).toList();
-    stages = stages.stream().map(Scenario::unsupported).toList();
+    stages = stages.stream().map(s -> supported(s, List.of())).toList();
     return this;
   }
 
@@ -174,7 +176,8 @@ final class Scenario {
         monitoring,
         people,
         base.revisions(),
-        base.assumptions());
+        base.assumptions(),
+        base.localLoads());
   }
 
   Submittal submittal() {
@@ -208,12 +211,12 @@ final class Scenario {
         p.localRules());
   }
 
-  private static WallRun run(WallRun r, Technique technique, Optional<String> support) {
+  private static WallRun run(WallRun r, Technique technique) {
     return new WallRun(
         r.at(),
         r.id(),
         r.description(),
-        r.interlock(),
+        r.type(),
         technique,
         r.permanent(),
         r.line(),
@@ -221,12 +224,12 @@ final class Scenario {
         r.profile(),
         r.guideWall(),
         r.batter(),
-        r.primary(),
-        r.secondary(),
-        support,
+        r.piles(),
+        r.sheets(),
         r.unplannedExcavation(),
         r.rig(),
-        r.tool());
+        r.tool(),
+        r.analysis());
   }
 
   private static Rig rig(Rig r, Technique technique, Optional<Value> pull) {
@@ -254,7 +257,7 @@ final class Scenario {
         r.penetration());
   }
 
-  private static Stage unsupported(Stage s) {
+  private static Stage supported(Stage s, List<String> supports) {
     return new Stage(
         s.at(),
         s.run(),
@@ -265,6 +268,7 @@ final class Scenario {
         s.waterFront(),
         s.permanentSurcharge(),
         s.variableSurcharge(),
-        false);
+        supports,
+        s.conditions());
   }
 }
