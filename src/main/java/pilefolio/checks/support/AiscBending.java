@@ -42,10 +42,6 @@ final class AiscBending {
                     "M_p − (M_p − 0.7·F_y·S_x)·(" + l + " − L_p)/(L_r − L_p)")
                 .or(
                     COMPACT,
-                    "min(M_p, π²·E/("
-                        + l
-                        + "/r_ts)²·√(1 + 0.078·j·("
-                        + l
-                        + "/r_ts)²)·S_x)"));
+                    "min(M_p, π²·E/(" + l + "/r_ts)²·√(1 + 0.078·j·(" + l + "/r_ts)²)·S_x)"));
   }
 }

@@ -57,7 +57,8 @@ final class AiscStrut {
                       .given("S_x", CM3, "elastic section modulus")
                       .given("r_ts", MM, "effective radius of gyration")
                       .given("J", CM4, "torsion constant")
-                      .given("h_o", MM, "distance of flange centroids")), "L"));
+                      .given("h_o", MM, "distance of flange centroids")),
+              "L"));
 
   /** A round tube. */
   static final CalcSheet TUBE =
@@ -84,8 +85,7 @@ final class AiscStrut {
                               Reference.DERIVED)
                           .line("λ_D = D/t", ONE, "slenderness of the wall", B4),
                       "λ_D ≤ 0.11·E/F_y"))
-              .line(
-                  "Z = (D³ − (D − 2·t)³)/6", CM3, "plastic section modulus", Reference.DERIVED)
+              .line("Z = (D³ − (D − 2·t)³)/6", CM3, "plastic section modulus", Reference.DERIVED)
               .line("S = 2·I_x/D", CM3, "elastic section modulus", Reference.DERIVED)
               .choose(
                   "M_n",
@@ -112,8 +112,7 @@ final class AiscStrut {
             N_MM2,
             "critical stress; no part of the section buckles by itself",
             E3,
-            Choice.when(
-                    notSlender + " and λ ≤ 4.71·√(E/F_y)", "0.658^(λ²·F_y/(π²·E))·F_y")
+            Choice.when(notSlender + " and λ ≤ 4.71·√(E/F_y)", "0.658^(λ²·F_y/(π²·E))·F_y")
                 .or(notSlender, "0.877·π²·E/λ²"))
         .line("P_c = F_n·A_g/Ω_c", KN, "allowable axial force", E3)
         .condition("λ ≤ 200", "the strut is not too slender to be handled", E2);
@@ -130,8 +129,7 @@ final class AiscStrut {
             "growth of an end moment at mid-length",
             Reference.DERIVED,
             Choice.when("k·L ≤ 0.9487·π", "1/cos(k·L/2)"))
-        .line(
-            "M_w = w/k²·(a − 1)", KNM, "moment of the weight, with growth", Reference.DERIVED)
+        .line("M_w = w/k²·(a − 1)", KNM, "moment of the weight, with growth", Reference.DERIVED)
         .line("M_r = M_w + P_r·e·a", KNM, "greatest moment", Reference.DERIVED);
   }
 

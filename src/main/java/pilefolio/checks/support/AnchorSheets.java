@@ -40,7 +40,8 @@ final class AnchorSheets {
           TABLES);
 
   /** Bond from a stress on the wall of the bore, with a factor of safety. */
-  static final CalcSheet BOND_STRESS = divided(stress("Bond length of an anchor from bond stress"), STRESSES);
+  static final CalcSheet BOND_STRESS =
+      divided(stress("Bond length of an anchor from bond stress"), STRESSES);
 
   /** Bond from a load transfer, with partial factors. */
   static final CalcSheet BOND_TRANSFER_EN =
@@ -114,7 +115,11 @@ final class AnchorSheets {
           .given("f_y", N_MM2, "proof strength of the steel")
           .given("γ_s", ONE, "partial factor of the tendon")
           .given("f_L", ONE, "allowable share at lock-off")
-          .line("R_d = min(f_y, 0.9·f_pu)·A_t/γ_s", KN, "design strength of the tendon", Reference.memory("EN 1992-1-1:2004", "3.3.6"))
+          .line(
+              "R_d = min(f_y, 0.9·f_pu)·A_t/γ_s",
+              KN,
+              "design strength of the tendon",
+              Reference.memory("EN 1992-1-1:2004", "3.3.6"))
           .line("P_L = f_L·P_u", KN, "allowable lock-off load", EXECUTION)
           .require("N ≤ R_d", "the tendon carries the force", EN_ANCHORS)
           .require("P_0 ≤ P_L", "lock-off leaves the tendon its reserve", EXECUTION);
@@ -148,8 +153,16 @@ final class AnchorSheets {
               CalcTable.of("steps", "Steps of loading", "step")
                   .given("m", ONE, "load over design load")
                   .line("P = m·P_d", KN, "load", TESTING)
-                  .line("δ_1 = max(0, P − P_a)·0.8·(L_f + L_j)/(E·A_t)", MM, "least elastic movement", TESTING)
-                  .line("δ_2 = max(0, P − P_a)·(L_f + L_j + L_b/2)/(E·A_t)", MM, "greatest elastic movement", TESTING)
+                  .line(
+                      "δ_1 = max(0, P − P_a)·0.8·(L_f + L_j)/(E·A_t)",
+                      MM,
+                      "least elastic movement",
+                      TESTING)
+                  .line(
+                      "δ_2 = max(0, P − P_a)·(L_f + L_j + L_b/2)/(E·A_t)",
+                      MM,
+                      "greatest elastic movement",
+                      TESTING)
                   .largest("P_s", "P", "load of the greatest step"))
           .condition("P_s ≥ P_p", "the last step is the test load", Reference.DERIVED)
           .require("P_p ≤ P_max", "the tendon stands the test", TESTING)

@@ -29,8 +29,13 @@ final class BlockSheets {
           .given("q", KPA, "load on the ground behind the block")
           .given("F_R", ONE, "divisor on the resistance")
           .line("z_b = z_t + h", M, "depth of the foot of the block", Reference.DERIVED)
-          .line("K_a = tan(45[°] − φ/2)²", ONE, "active coefficient, level ground", Reference.DERIVED)
-          .line("K_p = tan(45[°] + φ/2)²", ONE, "passive coefficient, no wall friction", Reference.DERIVED)
+          .line(
+              "K_a = tan(45[°] − φ/2)²", ONE, "active coefficient, level ground", Reference.DERIVED)
+          .line(
+              "K_p = tan(45[°] + φ/2)²",
+              ONE,
+              "passive coefficient, no wall friction",
+              Reference.DERIVED)
           .choose(
               "z_1",
               M,
@@ -58,8 +63,16 @@ final class BlockSheets {
           .given("z_b", M, "depth of the foot of the block")
           .given("φ", DEG, "least friction angle of the ground between them, with its factor")
           .given("x", M, "distance of the block from the wall")
-          .line("x_a = z_W·tan(45[°] − φ/2)", M, "reach of the active wedge behind the wall", PRACTICE_BOOK)
-          .line("x_p = z_b·tan(45[°] + φ/2)", M, "reach of the passive wedge before the block", PRACTICE_BOOK)
+          .line(
+              "x_a = z_W·tan(45[°] − φ/2)",
+              M,
+              "reach of the active wedge behind the wall",
+              PRACTICE_BOOK)
+          .line(
+              "x_p = z_b·tan(45[°] + φ/2)",
+              M,
+              "reach of the passive wedge before the block",
+              PRACTICE_BOOK)
           .line("x_req = x_a + x_p", M, "least distance", PRACTICE_BOOK)
           .require("x ≥ x_req", "the wedges do not meet", PRACTICE_BOOK);
 

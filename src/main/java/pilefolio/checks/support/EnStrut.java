@@ -33,16 +33,19 @@ final class EnStrut {
       interaction(
           EnBending.unheld(
               second(
-                  EnBending.plates(demand(CalcSheet.named("Buckling of a strut of rolled section, EN 1993-1-1"))
-                      .given("A", CM2, "cross-section")
-                      .given("I", CM4, "second moment of area about the strong axis")
-                      .given("I_z", CM4, "second moment of area about the weak axis")
-                      .given("h", MM, "depth")
-                      .given("b", MM, "flange width")
-                      .given("t_f", MM, "flange thickness")
-                      .given("t_w", MM, "web thickness")
-                      .given("r", MM, "root radius")
-                      .given("h_w", MM, "depth of the web between flanges"))
+                  EnBending.plates(
+                          demand(
+                                  CalcSheet.named(
+                                      "Buckling of a strut of rolled section, EN 1993-1-1"))
+                              .given("A", CM2, "cross-section")
+                              .given("I", CM4, "second moment of area about the strong axis")
+                              .given("I_z", CM4, "second moment of area about the weak axis")
+                              .given("h", MM, "depth")
+                              .given("b", MM, "flange width")
+                              .given("t_f", MM, "flange thickness")
+                              .given("t_w", MM, "web thickness")
+                              .given("r", MM, "root radius")
+                              .given("h_w", MM, "depth of the web between flanges"))
                       .line("N_pl = A·f_y", KN, "squash load", Reference.DERIVED)
                       .line(
                           "λ_y = L_c/π·√(N_pl/(E·I))",
@@ -95,8 +98,7 @@ final class EnStrut {
                           KN,
                           "buckling resistance; the section is not of class 4",
                           BUCKLING,
-                          Choice.when(
-                              "λ_f ≤ 14·ε and λ_w ≤ 42·ε", "min(χ_y, χ_z)·N_pl/γ_M1"))
+                          Choice.when("λ_f ≤ 14·ε and λ_w ≤ 42·ε", "min(χ_y, χ_z)·N_pl/γ_M1"))
                       .given("W_pl", CM3, "plastic section modulus")
                       .given("W_el", CM3, "elastic section modulus")
                       .given("I_t", CM4, "torsion constant")
@@ -116,24 +118,19 @@ final class EnStrut {
                       .given("D", MM, "outside diameter")
                       .given("t", MM, "wall thickness")
                       .given("α", ONE, "imperfection of the buckling curve")
-                      .line(
-                          "A = π/4·(D² − (D − 2·t)²)", CM2, "cross-section", Reference.DERIVED)
+                      .line("A = π/4·(D² − (D − 2·t)²)", CM2, "cross-section", Reference.DERIVED)
                       .line(
                           "I = π/64·(D^4 − (D − 2·t)^4)",
                           CM4,
                           "second moment of area",
                           Reference.DERIVED)
-                      .line(
-                          "ε = √(235[N/mm²]/f_y)", ONE, "strength factor", EnBending.CLASS)
+                      .line("ε = √(235[N/mm²]/f_y)", ONE, "strength factor", EnBending.CLASS)
                       .line("λ_D = D/t", ONE, "slenderness of the wall", EnBending.CLASS)
                       .line("N_cr = π²·E·I/L_c²", KN, "Euler load", Reference.DERIVED)
                       .line("λ = √(A·f_y/N_cr)", ONE, "slenderness", BUCKLING)
                       .line("Φ = 0.5·(1 + α·(λ − 0.2) + λ²)", ONE, "auxiliary value", BUCKLING)
                       .line(
-                          "χ = min(1, 1/(Φ + √(Φ² − λ²)))",
-                          ONE,
-                          "reduction for buckling",
-                          BUCKLING)
+                          "χ = min(1, 1/(Φ + √(Φ² − λ²)))", ONE, "reduction for buckling", BUCKLING)
                       .choose(
                           "N_{b,Rd}",
                           KN,
@@ -171,12 +168,9 @@ final class EnStrut {
             "growth of an end moment at mid-length",
             Reference.DERIVED,
             Choice.when("k·L ≤ 0.9487·π", "1/cos(k·L/2)"))
+        .line("M_w = γ_G·w/k²·(a − 1)", KNM, "moment of the weight, with growth", Reference.DERIVED)
         .line(
-            "M_w = γ_G·w/k²·(a − 1)",
-            KNM,
-            "moment of the weight, with growth",
-            Reference.DERIVED)
-        .line("M_e = N_Ed·e·a", KNM, "moment of the eccentric force, with growth", Reference.DERIVED)
+            "M_e = N_Ed·e·a", KNM, "moment of the eccentric force, with growth", Reference.DERIVED)
         .line("M_Ed = M_w + M_e", KNM, "greatest moment", Reference.DERIVED);
   }
 

@@ -36,11 +36,11 @@ final class RakerSheets {
               "vertical part: down on the footing, up into the wall",
               Reference.DERIVED)
           .line("W = γ_c·B·L·t", KN, "weight of the footing", Reference.DERIVED)
-          .line(
-              "N = (V + W)·cos(ω) + H·sin(ω)", KN, "force square to the base", Reference.DERIVED)
+          .line("N = (V + W)·cos(ω) + H·sin(ω)", KN, "force square to the base", Reference.DERIVED)
           .line("S = H·cos(ω) − (V + W)·sin(ω)", KN, "force along the base", Reference.DERIVED)
           .condition("e ≤ B/3", "at least a third of the base bears", Reference.PRACTICE)
-          .line("q = N/((B − 2·abs(e))·L)", KPA, "pressure on the part that bears", Reference.DERIVED)
+          .line(
+              "q = N/((B − 2·abs(e))·L)", KPA, "pressure on the part that bears", Reference.DERIVED)
           .line("R_S = N·μ + P_R", KN, "resistance to sliding", Reference.DERIVED)
           .require("q ≤ q_R", "the ground carries the footing", Reference.DERIVED)
           .require("S ≤ R_S", "the footing does not slide", Reference.DERIVED)

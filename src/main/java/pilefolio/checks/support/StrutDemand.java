@@ -27,7 +27,6 @@ final class StrutDemand {
         .given("N_T", KN, "force from a rise of temperature")
         .given("γ_Q", ONE, "multiplier of variable actions")
         .given("L", M, "length between pins")
-        .line(
-            axial + " = T·s/cos(i) + γ_Q·N_T", KN, "axial force of one strut", Reference.DERIVED);
+        .line(axial + " = T·s/cos(i) + γ_Q·N_T", KN, "axial force of one strut", Reference.DERIVED);
   }
 }

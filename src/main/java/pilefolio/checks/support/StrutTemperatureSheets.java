@@ -26,7 +26,10 @@ final class StrutTemperatureSheets {
           common(CalcSheet.named("Force in a strut from a rise of temperature, walls that yield"))
               .given("L", M, "length between pins")
               .given("s", M, "spacing along the wall")
-              .given("k_w", Units.of("kPa"), "stiffness of wall and ground at the strut, a metre of wall")
+              .given(
+                  "k_w",
+                  Units.of("kPa"),
+                  "stiffness of wall and ground at the strut, a metre of wall")
               .given("n_w", ONE, "walls that yield: two, or one if the other end stands firm")
               .line("k_s = E·A/L", Units.of("kN/m"), "stiffness of the strut", Reference.DERIVED)
               .line(
@@ -46,9 +49,11 @@ final class StrutTemperatureSheets {
 
   private static CalcSheet force(CalcSheet sheet) {
     return sheet
-        .line(
-            "N_full = E·A·0.000012[1/K]·ΔT", KN, "force if nothing yields", EXPANSION)
+        .line("N_full = E·A·0.000012[1/K]·ΔT", KN, "force if nothing yields", EXPANSION)
         .line("N_T = β·N_full", KN, "force from the rise of temperature", Reference.DERIVED)
-        .condition("N_T ≤ N_full", "the walls do not push back more than they are pushed", Reference.DERIVED);
+        .condition(
+            "N_T ≤ N_full",
+            "the walls do not push back more than they are pushed",
+            Reference.DERIVED);
   }
 }

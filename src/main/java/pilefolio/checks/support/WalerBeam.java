@@ -27,17 +27,13 @@ final class WalerBeam {
       Binding binding, Given force, Given inclination, Given spacing, Given overhang, int spans) {
     double s = spacing.si();
     double load = force.si() / Math.cos(inclination.si());
-    List<Double> moments =
-        ContinuousBeam.equal(spans, s, overhang.si(), load).supportMoments();
+    List<Double> moments = ContinuousBeam.equal(spans, s, overhang.si(), load).supportMoments();
     binding
         .set("T", force)
         .set("i", inclination)
         .set("s", spacing)
         .set("a", overhang)
-        .set(
-            "S_0",
-            load * s * s * s / 24 - s * (2 * moments.get(0) + moments.get(1)) / 6,
-            FOUND);
+        .set("S_0", load * s * s * s / 24 - s * (2 * moments.get(0) + moments.get(1)) / 6, FOUND);
     for (int k = 0; k < spans; k++) {
       binding.row(
           "spans",

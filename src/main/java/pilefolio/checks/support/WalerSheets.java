@@ -158,14 +158,23 @@ final class WalerSheets {
             CalcTable.of("spans", "Spans between supports, hogging moments positive", "span")
                 .given("M_l", KNM, "moment over the left support, by the equation of three moments")
                 .given("M_r", KNM, "moment over the right support, by the same")
-                .line("V_l = w·s/2 + (M_l − M_r)/s", KN, "shear right of the left support",
+                .line(
+                    "V_l = w·s/2 + (M_l − M_r)/s",
+                    KN,
+                    "shear right of the left support",
                     Reference.DERIVED)
                 .line("V_r = w·s − V_l", KN, "shear left of the right support", Reference.DERIVED)
                 .line("M_f = V_l²/(2·w) − M_l", KNM, "moment in the span", Reference.DERIVED)
-                .line("S_l = w·s³/24 − s·(2·M_l + M_r)/6", KNM2, "slope right of the left support,"
-                    + " times stiffness", Reference.DERIVED)
-                .line("S_r = s·(M_l + 2·M_r)/6 − w·s³/24", KNM2, "slope left of the right support,"
-                    + " times stiffness", Reference.DERIVED)
+                .line(
+                    "S_l = w·s³/24 − s·(2·M_l + M_r)/6",
+                    KNM2,
+                    "slope right of the left support," + " times stiffness",
+                    Reference.DERIVED)
+                .line(
+                    "S_r = s·(M_l + 2·M_r)/6 − w·s³/24",
+                    KNM2,
+                    "slope left of the right support," + " times stiffness",
+                    Reference.DERIVED)
                 .carried("S_p", KNM2, "slope left of the left support", "S_r", "S_0")
                 .line("g = abs(S_l − S_p)", KNM2, "kink over the left support", Reference.DERIVED)
                 .carried("V_p", KN, "shear left of the left support", "V_r", "V_0")
@@ -178,12 +187,15 @@ final class WalerSheets {
                 .largest("g_m", "g", "greatest kink"))
         .condition("g_m ≤ 0.0001·w·s³", "the waler has no kink over a support", Reference.DERIVED)
         .condition("M_0 ≤ M_m", "the overhang is within the greatest moment", Reference.DERIVED)
-        .line("M_x = M_m·cos(θ)/n", KNM, "moment of one beam about its strong axis",
+        .line(
+            "M_x = M_m·cos(θ)/n",
+            KNM,
+            "moment of one beam about its strong axis",
             Reference.DERIVED)
-        .line("M_y = M_m·sin(θ)/n", KNM, "moment of one beam about its weak axis",
-            Reference.DERIVED)
+        .line(
+            "M_y = M_m·sin(θ)/n", KNM, "moment of one beam about its weak axis", Reference.DERIVED)
         .line("V_m = V_b/n", KN, "shear force of one beam", Reference.DERIVED)
-        .line("F_v = R_m·sin(i)", KN, "vertical part of the force at one support",
-            Reference.DERIVED);
+        .line(
+            "F_v = R_m·sin(i)", KN, "vertical part of the force at one support", Reference.DERIVED);
   }
 }
