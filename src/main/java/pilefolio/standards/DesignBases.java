@@ -3,10 +3,14 @@ package pilefolio.standards;
 import com.fasterxml.jackson.core.type.TypeReference;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** The design bases that ship with the program. */
 public final class DesignBases {
-  private static final List<DesignBasis> ALL = List.of(read("us-asd"), read("ec7-da1"));
+  private static final List<DesignBasis> ALL =
+      Stream.of("us-asd", "aashto-lrfd", "ec7-da1", "ec7-da2", "ec7-da3")
+          .map(DesignBases::read)
+          .toList();
 
   private DesignBases() {}
 

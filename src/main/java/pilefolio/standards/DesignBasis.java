@@ -41,13 +41,17 @@ public record DesignBasis(
     /** Service loads against resistances divided by a factor of safety. */
     ALLOWABLE_STRESS,
     /** Factored actions against resistances of factored strengths. */
-    PARTIAL_FACTORS
+    PARTIAL_FACTORS,
+    /** Factored loads against nominal resistances times resistance factors. */
+    LOAD_AND_RESISTANCE
   }
 
   /** Code of the steel checks. */
   public enum SteelCode {
     /** AISC 360, allowable strength. */
     AISC_360,
+    /** AISC 360, load and resistance factors. */
+    AISC_360_LRFD,
     /** EN 1993-1-1. */
     EN_1993
   }

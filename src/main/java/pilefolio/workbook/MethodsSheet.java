@@ -22,8 +22,8 @@ final class MethodsSheet {
   static final TextColumn BASIS =
       words(
               "Design basis",
-              "Id of the design basis: ec7-da1 is EN 1997-1 Design Approach 1, us-asd is US"
-                  + " allowable stress.",
+              "Id of the design basis: ec7-da1, ec7-da2 and ec7-da3 are EN 1997-1 Design Approaches"
+                  + " 1, 2 and 3, us-asd is US allowable stress, aashto-lrfd is AASHTO LRFD.",
               "ec7-da1")
           .required();
   static final ChoiceColumn<EarthPressureMethod> EARTH_PRESSURE =

@@ -86,6 +86,91 @@ class DesignBasisTest {
     assertCited(US.factor(key));
   }
 
+  /** Recommended values of EN 1997-1:2004 Annex A; passive pressure is a resistance in R2. */
+  @ParameterizedTest
+  @CsvSource({
+    "ground.friction, 1.0, 1.25",
+    "ground.cohesion, 1.0, 1.25",
+    "ground.undrained, 1.0, 1.4",
+    "ground.weight, 1.0, 1.0",
+    "action.permanent.unfavourable, 1.35, 1.0",
+    "action.variable.unfavourable, 1.5, 1.3",
+    "action.water, 1.35, 1.0",
+    "action.structural.permanent, 1.35, 1.35",
+    "action.structural.variable, 1.5, 1.5",
+    "passive.action, 1.0, 1.0",
+    "passive.safety, 1.4, 1.0",
+    "pile.bored.base, 1.1, 1.0",
+    "pile.bored.shaft, 1.1, 1.0",
+    "pile.strength, 1.0, 1.4",
+    "overdig.fraction, 0.1, 0.1",
+    "steel.yield, 1.0, 1.0",
+    "concrete.material, 1.5, 1.5"
+  })
+  void designApproachesTwoAndThree(String key, double two, double three) {
+    DesignBasis second = DesignBases.find("ec7-da2").orElseThrow();
+    DesignBasis third = DesignBases.find("ec7-da3").orElseThrow();
+    assertEquals(two, second.value(key, "DA2"));
+    assertEquals(three, third.value(key, "DA3"));
+    assertCited(second.factor(key));
+    assertCited(third.factor(key));
+  }
+
+  /** AASHTO LRFD Table 11.5.7-1 as read; load factors and drilled shafts from memory. */
+  @ParameterizedTest
+  @CsvSource({
+    "action.permanent.unfavourable, 1.5, MEMORY",
+    "action.variable.unfavourable, 1.75, MEMORY",
+    "action.apparent, 1.35, MEMORY",
+    "action.water, 1.0, MEMORY",
+    "passive.action, 1.0, READ",
+    "steel.bending.resistance, 0.9, READ",
+    "steel.shear.rolled.resistance, 1.0, QUOTED",
+    "steel.compression.resistance, 0.9, QUOTED",
+    "anchor.pullout.sand, 0.65, READ",
+    "anchor.pullout.clay, 0.70, READ",
+    "anchor.pullout.rock, 0.50, READ",
+    "anchor.tendon.high, 0.80, READ",
+    "pile.resistance.shaft.clay, 0.45, MEMORY",
+    "pile.resistance.shaft.sand, 0.55, MEMORY",
+    "pile.resistance.base.clay, 0.40, MEMORY",
+    "pile.resistance.base.sand, 0.50, MEMORY"
+  })
+  void loadAndResistanceFactors(String key, double value, Known known) {
+    DesignBasis basis = DesignBases.find("aashto-lrfd").orElseThrow();
+    assertEquals(value, basis.value(key, "Strength I"));
+    assertEquals(known, basis.factor(key).reference().known());
+    assertEquals(0.75, 1 / basis.value("passive.safety", "Strength I"), 1e-12);
+  }
+
+  /**
+   * A check may ask every basis for a factor, but those of a code of steel or concrete, or of one
+   * way of writing the safety of piles, only the bases that have it.
+   */
+  @Test
+  void basesAnswerTheSameQuestions() {
+    for (DesignBasis asked : DesignBases.all()) {
+      for (DesignBasis other : DesignBases.all()) {
+        for (Factor factor : other.factors()) {
+          String key = factor.key();
+          boolean shared =
+              key.startsWith("steel.")
+                  ? asked.steel() == other.steel()
+                  : key.startsWith("concrete.")
+                      ? asked.concrete() == other.concrete()
+                      : key.matches("pile\\.(?!alpha|beta).*|action\\.structural\\..*")
+                          ? asked.format() == other.format()
+                          : true;
+          if (shared) {
+            assertTrue(
+                asked.factors().stream().anyMatch(f -> f.key().equals(key)),
+                asked.id() + " has no factor " + key + ", which checks ask " + other.id() + " for");
+          }
+        }
+      }
+    }
+  }
+
   private static void assertCited(Factor factor) {
     assertFalse(factor.reference().text().isBlank(), factor.key());
     assertFalse(factor.meaning().isBlank(), factor.key());

@@ -3,7 +3,8 @@ package pilefolio.analysis.earth;
 /**
  * Factors on pressures. Strengths are factored beforehand.
  *
- * @param onPermanent factor on active earth pressure and on water pressure, both sides
+ * @param onPermanent factor on active earth pressure
+ * @param onWater factor on water pressure, both sides
  * @param onVariable factor on the effect of variable surcharge
  * @param onPassive factor by which passive pressure is multiplied: equal to {@code onPermanent}
  *     where one source is taken for both sides, otherwise usually 1
@@ -13,6 +14,7 @@ package pilefolio.analysis.earth;
  */
 public record PressureFactors(
     double onPermanent,
+    double onWater,
     double onVariable,
     double onPassive,
     double passiveDivisor,
@@ -31,31 +33,49 @@ public record PressureFactors(
   public static final PressureFactors NONE =
       new PressureFactors(1, 1, 1, 1, DivisorOn.WHOLE_PASSIVE);
 
-  /** Factors on a wall without gaps. */
+  /** Factors on a wall without gaps; water carries the factor of permanent actions. */
   public PressureFactors(
       double onPermanent,
       double onVariable,
       double onPassive,
       double passiveDivisor,
       DivisorOn divisorOn) {
-    this(onPermanent, onVariable, onPassive, passiveDivisor, divisorOn, ActingWidth.WHOLE);
+    this(
+        onPermanent,
+        onPermanent,
+        onVariable,
+        onPassive,
+        passiveDivisor,
+        divisorOn,
+        ActingWidth.WHOLE);
   }
 
   public PressureFactors {
-    if (!(onPermanent > 0 && onVariable >= 0 && onPassive > 0 && passiveDivisor > 0)) {
+    if (!(onPermanent > 0
+        && onWater > 0
+        && onVariable >= 0
+        && onPassive > 0
+        && passiveDivisor > 0)) {
       throw new OutsideRange("factors on pressure must be more than zero");
     }
   }
 
   /** The same factors with another divisor on passive pressure. */
   public PressureFactors withPassiveDivisor(double divisor) {
-    return new PressureFactors(onPermanent, onVariable, onPassive, divisor, divisorOn, width);
+    return new PressureFactors(
+        onPermanent, onWater, onVariable, onPassive, divisor, divisorOn, width);
+  }
+
+  /** The same factors with another factor on water pressure. */
+  public PressureFactors withWater(double factor) {
+    return new PressureFactors(
+        onPermanent, factor, onVariable, onPassive, passiveDivisor, divisorOn, width);
   }
 
   /** The same factors for single piles below the excavation. */
   public PressureFactors on(ActingWidth other) {
     return new PressureFactors(
-        onPermanent, onVariable, onPassive, passiveDivisor, divisorOn, other);
+        onPermanent, onWater, onVariable, onPassive, passiveDivisor, divisorOn, other);
   }
 
   /** A divisor on passive pressure and nothing else. */

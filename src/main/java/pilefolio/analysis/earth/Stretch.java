@@ -162,6 +162,6 @@ record Stretch(
         value(limit, level),
         limit,
         active ? factors.onPermanent() : factors.onPassive(),
-        factors.onPermanent());
+        factors.onWater());
   }
 }

@@ -135,6 +135,6 @@ public final class WallPressures {
         0,
         PressureNode.Limit.NONE,
         ground.factors().onPermanent(),
-        ground.factors().onPermanent());
+        ground.factors().onWater());
   }
 }

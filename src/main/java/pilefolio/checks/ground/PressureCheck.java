@@ -83,7 +83,6 @@ abstract class PressureCheck implements Check {
     Stage stage = s.stage();
     String c = s.combination().id();
     Given none = From.layout(0, "no load in front");
-    Given onPermanent = From.factor(job, "action.permanent.unfavourable", c);
     PressureSheet.Inputs in =
         new PressureSheet.Inputs(
             isBehind
@@ -94,9 +93,10 @@ abstract class PressureCheck implements Check {
                 : water(stage.waterFront().orElse(null), ground.front().waterLevel()),
             isBehind ? From.cell(stage.permanentSurcharge()) : none,
             isBehind ? From.cell(stage.variableSurcharge()) : none,
-            onPermanent,
+            From.factor(job, "action.permanent.unfavourable", c),
+            From.factor(job, "action.water", c),
             From.factor(job, "action.variable.unfavourable", c),
-            onPermanent,
+            From.factor(job, "passive.action", c),
             s.passiveDivisor() == s.factor("passive.safety")
                 ? From.factor(job, "passive.safety", c)
                 : From.layout(s.passiveDivisor(), "margin stands on the embedment"));

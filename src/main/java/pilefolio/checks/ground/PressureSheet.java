@@ -43,6 +43,7 @@ final class PressureSheet {
       Given permanent,
       Given variable,
       Given onPermanent,
+      Given onWater,
       Given onVariable,
       Given onPassive,
       Given passiveDivisor) {}
@@ -50,6 +51,7 @@ final class PressureSheet {
   /** A sheet of active pressure. */
   static CalcSheet active(String title) {
     return head(title)
+        .given("γ_G", ONE, "factor on earth pressure and permanent surcharge")
         .given("q_Q", KPA, "variable surcharge")
         .given("γ_Q", ONE, "factor on variable actions")
         .line("q_d = q_G + q_Q·γ_Q/γ_G", KPA, "surcharge on the surface", Reference.DERIVED)
@@ -71,13 +73,13 @@ final class PressureSheet {
                     KPA,
                     "earth pressure",
                     Reference.read("UFC 3-220-20 (2025)", "Eq. 4-6"))
-                .line("p = γ_G·(p_E + u)", KPA, "pressure on the wall", Reference.DERIVED));
+                .line("p = γ_G·p_E + γ_{G,w}·u", KPA, "pressure on the wall", Reference.DERIVED));
   }
 
   /** A sheet of passive pressure. */
   static CalcSheet passive(String title) {
     return head(title)
-        .given("γ_P", ONE, "factor on passive pressure, as one source with the active side")
+        .given("γ_P", ONE, "factor on passive pressure")
         .given("F", ONE, "divisor of passive pressure")
         .table(
             CalcTable.of(TABLE, "Passive pressure from the top down", "layer")
@@ -96,7 +98,7 @@ final class PressureSheet {
                     KPA,
                     "earth pressure",
                     Reference.DERIVED)
-                .line("p = γ_P·p_E + γ_G·u", KPA, "pressure on the wall", Reference.DERIVED));
+                .line("p = γ_P·p_E + γ_{G,w}·u", KPA, "pressure on the wall", Reference.DERIVED));
   }
 
   private static CalcSheet head(String title) {
@@ -105,7 +107,7 @@ final class PressureSheet {
         .given("z_w", M, "water level")
         .given("γ_w", KN_M3, "unit weight of water")
         .given("q_G", KPA, "permanent surcharge")
-        .given("γ_G", ONE, "factor on permanent actions and water")
+        .given("γ_{G,w}", ONE, "factor on water pressure")
         .line("z_1 = max(z_g, z_w)", M, "top of the diagram", Reference.DERIVED)
         .line("z_s = min(z_w, z_g)", M, "level from which pore pressure grows", Reference.DERIVED)
         .line("u_s = γ_w·(z_w − z_s)", KPA, "pore pressure there", Reference.DERIVED);
@@ -126,9 +128,9 @@ final class PressureSheet {
             .set("z_w", in.waterLevel())
             .set("γ_w", ground.gammaWater() * KILO, new Source.Layout("unit weight of water"))
             .set("q_G", in.permanent())
-            .set("γ_G", in.onPermanent());
+            .set("γ_{G,w}", in.onWater());
     if (active) {
-      binding.set("q_Q", in.variable()).set("γ_Q", in.onVariable());
+      binding.set("γ_G", in.onPermanent()).set("q_Q", in.variable()).set("γ_Q", in.onVariable());
     } else {
       binding.set("γ_P", in.onPassive()).set("F", in.passiveDivisor());
     }
@@ -191,6 +193,7 @@ final class PressureSheet {
         new Given(side.permanentSurcharge() * KILO, source),
         new Given(side.variableSurcharge() * KILO, source),
         new Given(f.onPermanent(), source),
+        new Given(f.onWater(), source),
         new Given(f.onVariable(), source),
         new Given(f.onPassive(), source),
         new Given(f.passiveDivisor(), source));

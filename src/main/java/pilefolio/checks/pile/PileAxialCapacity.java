@@ -38,6 +38,7 @@ import pilefolio.trace.CalcSheet;
 import pilefolio.trace.Calculation;
 import pilefolio.trace.Given;
 import pilefolio.trace.Source;
+import pilefolio.units.NumberText;
 
 /** Axial capacity of a load-bearing secondary in layered ground. */
 final class PileAxialCapacity implements Check {
@@ -244,9 +245,17 @@ final class PileAxialCapacity implements Check {
     boolean rational = job.basis().value("pile.beta", combination) >= 1.5;
     Base base = ground.under().drainage() == Drainage.UNDRAINED ? Base.CLAY : Base.SAND;
     Safety safety =
-        job.basis().format() == DesignBasis.Format.PARTIAL_FACTORS
-            ? Safety.PARTIAL
-            : Safety.ALLOWABLE;
+        switch (job.basis().format()) {
+          case ALLOWABLE_STRESS -> Safety.ALLOWABLE;
+          case PARTIAL_FACTORS -> Safety.PARTIAL;
+          case LOAD_AND_RESISTANCE -> Safety.RESISTANCE;
+        };
+    double onStrength = onStrength(job, combination);
+    if (onStrength != 1 && (sand || base == Base.SAND)) {
+      throw new NotCovered(
+          "the basis factors the strength of the ground, and a resistance from blow counts has no"
+              + " strength that could be factored");
+    }
     Kind kind = new Kind(clay, sand, base, rational && sand ? Beta.RATIONAL : Beta.DEPTH, safety);
     Binding binding =
         ShaftSheets.ALL
@@ -268,9 +277,9 @@ final class PileAxialCapacity implements Check {
         row(binding, job, run, combination, ground, i);
       }
     }
-    base(binding, run, ground, base);
+    base(binding, run, ground, base, onStrength);
     loads(binding, job, run, combination);
-    safety(binding, job, run, combination, safety);
+    safety(binding, job, run, combination, kind);
     return binding.calculate();
   }
 
@@ -285,7 +294,12 @@ final class PileAxialCapacity implements Check {
       binding.row(
           ShaftSheets.CLAY,
           Row.of(label(ground.slices(), i))
-              .set("s_u", From.layout(ShaftSlice.shearStrength(layer, slice.middle()), "layer"))
+              .set(
+                  "s_u",
+                  strength(
+                      ShaftSlice.shearStrength(layer, slice.middle()),
+                      "layer",
+                      onStrength(job, combination)))
               .set("ΔL", length)
               .set("j", beside));
       return;
@@ -323,15 +337,16 @@ final class PileAxialCapacity implements Check {
     binding.row(ShaftSheets.SAND, row);
   }
 
-  private static void base(Binding binding, WallRun run, Ground ground, Base base)
-      throws NotCovered {
+  private static void base(
+      Binding binding, WallRun run, Ground ground, Base base, double onStrength) throws NotCovered {
     Layer under = ground.under();
     if (base == Base.CLAY) {
       double upper = Math.min(ground.toe(), under.top().si());
       double lower = ground.toe() - 2 * run.secondary().diameter().si();
       double strength =
           Math.min(ShaftSlice.shearStrength(under, upper), ShaftSlice.shearStrength(under, lower));
-      binding.set("s_{u,b}", From.layout(strength, "least within two diameters, " + under.name()));
+      binding.set(
+          "s_{u,b}", strength(strength, "least within two diameters, " + under.name(), onStrength));
       return;
     }
     Value blows =
@@ -384,19 +399,51 @@ final class PileAxialCapacity implements Check {
         Math.max(0, run.levels().cutOff().si() - lowest), "cut-off to the lowest excavation");
   }
 
-  private static void safety(
-      Binding binding, Job job, WallRun run, String combination, Safety safety) {
-    if (safety == Safety.ALLOWABLE) {
+  private static void safety(Binding binding, Job job, WallRun run, String combination, Kind kind) {
+    if (kind.safety() == Safety.ALLOWABLE) {
       binding.set("F_S", From.factor(job, "pile.safety", combination));
       return;
     }
-    // A cased auger leaves a bore like that of any bored pile; only the uncased one is a CFA pile.
-    String kind = run.technique() == Technique.UNCASED_AUGER ? "pile.cfa." : "pile.bored.";
     binding
-        .set("γ_G", From.factor(job, "action.permanent.unfavourable", combination))
-        .set("γ_Q", From.factor(job, "action.variable.unfavourable", combination))
+        .set("γ_G", From.factor(job, "action.structural.permanent", combination))
+        .set("γ_Q", From.factor(job, "action.structural.variable", combination));
+    if (kind.safety() == Safety.RESISTANCE) {
+      resistance(binding, job, combination, kind);
+      return;
+    }
+    // A cased auger leaves a bore like that of any bored pile; only the uncased one is a CFA pile.
+    String technique = run.technique() == Technique.UNCASED_AUGER ? "pile.cfa." : "pile.bored.";
+    binding
         .set("γ_Rd", From.factor(job, "pile.model", combination))
-        .set("γ_s", From.factor(job, kind + "shaft", combination))
-        .set("γ_b", From.factor(job, kind + "base", combination));
+        .set("γ_s", From.factor(job, technique + "shaft", combination))
+        .set("γ_b", From.factor(job, technique + "base", combination));
+  }
+
+  private static void resistance(Binding binding, Job job, String combination, Kind kind) {
+    if (kind.clay()) {
+      binding.set("φ_{s,c}", From.factor(job, "pile.resistance.shaft.clay", combination));
+    }
+    if (kind.sand()) {
+      binding.set("φ_{s,s}", From.factor(job, "pile.resistance.shaft.sand", combination));
+    }
+    boolean clay = kind.base() == Base.CLAY;
+    binding.set(
+        "φ_b",
+        From.factor(
+            job, clay ? "pile.resistance.base.clay" : "pile.resistance.base.sand", combination));
+  }
+
+  /** Divisor of the undrained strength: more than 1 only where the basis factors strengths. */
+  private static double onStrength(Job job, String combination) {
+    return job.basis().format() == DesignBasis.Format.PARTIAL_FACTORS
+        ? job.basis().value("pile.strength", combination)
+        : 1;
+  }
+
+  private static Given strength(double characteristic, String where, double divisor) {
+    return divisor == 1
+        ? From.layout(characteristic, where)
+        : From.layout(
+            characteristic / divisor, where + ", divided by " + NumberText.usual(divisor));
   }
 }

@@ -9,8 +9,10 @@ import static pilefolio.units.Units.M;
 import static pilefolio.units.Units.M2;
 import static pilefolio.units.Units.ONE;
 
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import pilefolio.trace.CalcSheet;
 import pilefolio.trace.CalcTable;
@@ -56,7 +58,9 @@ final class ShaftSheets {
     /** One factor of safety. */
     ALLOWABLE,
     /** Partial factors. */
-    PARTIAL
+    PARTIAL,
+    /** Load and resistance factors. */
+    RESISTANCE
   }
 
   /**
@@ -78,7 +82,11 @@ final class ShaftSheets {
           + (sand && beta == Beta.RATIONAL ? " by stress history" : "")
           + ", base in "
           + (base == Base.CLAY ? "clay" : "sand")
-          + (safety == Safety.PARTIAL ? ", partial factors" : ", allowable load");
+          + switch (safety) {
+            case ALLOWABLE -> ", allowable load";
+            case PARTIAL -> ", partial factors";
+            case RESISTANCE -> ", load and resistance factors";
+          };
     }
   }
 
@@ -128,7 +136,7 @@ final class ShaftSheets {
     String shaft =
         kind.clay() && kind.sand() ? "R_{s,c} + R_{s,s}" : kind.clay() ? "R_{s,c}" : "R_{s,s}";
     sheet = sheet.line("R_s = " + shaft, KN, "shaft resistance below excavation level", GEOMETRY);
-    return safety(base(sheet, kind.base()), kind.safety());
+    return safety(base(sheet, kind.base()), kind);
   }
 
   /** Vertical stress along the shaft below excavation level. */
@@ -255,7 +263,7 @@ final class ShaftSheets {
         .line("R_b = q_b·A_b", KN, "base resistance", GEOMETRY);
   }
 
-  private static CalcSheet safety(CalcSheet sheet, Safety safety) {
+  private static CalcSheet safety(CalcSheet sheet, Kind kind) {
     CalcSheet loads =
         sheet
             .given("G_k", KN, "permanent vertical load on one pile")
@@ -269,7 +277,7 @@ final class ShaftSheets {
             .note(
                 "Below the excavation the weight of the pile is taken as that of the ground it"
                     + " replaces. Primaries carry their own weight on their own toes.");
-    if (safety == Safety.ALLOWABLE) {
+    if (kind.safety() == Safety.ALLOWABLE) {
       Reference practice = Reference.PRACTICE;
       return loads
           .given("F_S", ONE, "factor of safety")
@@ -277,10 +285,15 @@ final class ShaftSheets {
           .line("R_all = (R_s + R_b)/F_S", KN, "allowable axial load", practice)
           .require("N ≤ R_all", "the ground carries the pile", practice);
     }
+    loads =
+        loads
+            .given("γ_G", ONE, "multiplier of permanent actions")
+            .given("γ_Q", ONE, "multiplier of variable actions");
+    if (kind.safety() == Safety.RESISTANCE) {
+      return resistance(loads, kind);
+    }
     Reference clause = Reference.memory("EN 1997-1:2004", "7.6.2.3");
     return loads
-        .given("γ_G", ONE, "multiplier of permanent actions")
-        .given("γ_Q", ONE, "multiplier of variable actions")
         .given("γ_Rd", ONE, "model factor")
         .given("γ_s", ONE, "divisor of the shaft resistance")
         .given("γ_b", ONE, "divisor of the base resistance")
@@ -291,5 +304,29 @@ final class ShaftSheets {
             GEOMETRY)
         .line("R_{c,d} = (R_s/γ_s + R_b/γ_b)/γ_Rd", KN, "design compressive resistance", clause)
         .require("F_{c,d} ≤ R_{c,d}", "the ground carries the pile", clause);
+  }
+
+  private static CalcSheet resistance(CalcSheet loads, Kind kind) {
+    Reference clause = Reference.memory("AASHTO LRFD Bridge Design Specifications", "10.8.3.5");
+    List<String> parts = new ArrayList<>();
+    CalcSheet sheet = loads;
+    if (kind.clay()) {
+      sheet = sheet.given("φ_{s,c}", ONE, "resistance factor of the shaft in clay");
+      parts.add("φ_{s,c}·R_{s,c}");
+    }
+    if (kind.sand()) {
+      sheet = sheet.given("φ_{s,s}", ONE, "resistance factor of the shaft in sand");
+      parts.add("φ_{s,s}·R_{s,s}");
+    }
+    parts.add("φ_b·R_b");
+    return sheet
+        .given("φ_b", ONE, "resistance factor of the base")
+        .line(
+            "P_u = γ_G·(G_k + W_x) + γ_Q·Q_k + F_v·s_2",
+            KN,
+            "factored axial load on one pile",
+            GEOMETRY)
+        .line("P_r = " + String.join(" + ", parts), KN, "factored resistance", clause)
+        .require("P_u ≤ P_r", "the ground carries the pile", clause);
   }
 }

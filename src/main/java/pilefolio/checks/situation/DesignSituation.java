@@ -135,22 +135,22 @@ public record DesignSituation(
   }
 
   private boolean marginIsOnPassive() {
-    return basis.format() == DesignBasis.Format.PARTIAL_FACTORS
+    return basis.format() != DesignBasis.Format.ALLOWABLE_STRESS
         || submission.methods().allowableMargin() == AllowableMargin.FACTOR_ON_PASSIVE;
   }
 
   /**
-   * Factors on pressures. Passive pressure carries the factor of permanent actions where the basis
-   * uses partial factors, because weight of ground on both sides is one source.
+   * Factors on pressures. Whether passive pressure carries the factor of permanent actions, because
+   * weight of ground on both sides is one source, or is a resistance, is a matter of the basis.
    */
   public PressureFactors pressureFactors() {
-    double onPermanent = factor("action.permanent.unfavourable");
     return new PressureFactors(
-        onPermanent,
-        factor("action.variable.unfavourable"),
-        onPermanent,
-        passiveDivisor(),
-        PressureFactors.DivisorOn.WHOLE_PASSIVE);
+            factor("action.permanent.unfavourable"),
+            factor("action.variable.unfavourable"),
+            factor("passive.action"),
+            passiveDivisor(),
+            PressureFactors.DivisorOn.WHOLE_PASSIVE)
+        .withWater(factor("action.water"));
   }
 
   /** How coefficients are found. */

@@ -30,7 +30,7 @@ final class BeamAxial extends BeamCheck {
 
   @Override
   public List<CalcSheet> sheets() {
-    return List.of(AiscBeam.AXIAL, EnBeam.AXIAL);
+    return List.of(AiscBeam.ALLOWABLE.axial(), AiscBeam.DESIGN.axial(), EnBeam.AXIAL);
   }
 
   @Override
@@ -89,9 +89,10 @@ final class BeamAxial extends BeamCheck {
 
   private static Calculation aisc(Job job, WallBeam beam, Effects effects) {
     Section s = beam.section();
+    AiscBeam code = AiscBeam.of(job);
     Calculation bending = BeamBending.calculation(job, beam, effects);
     Binding binding =
-        AiscBeam.AXIAL
+        code.axial()
             .bind()
             .set("L_c", free(beam))
             .set("M_n", From.line(new BeamBending(), bending, "M_n"))
@@ -100,9 +101,15 @@ final class BeamAxial extends BeamCheck {
             .set("r_y", beam.property(s.weakRadius()))
             .set("b_f", beam.property(s.width()))
             .set("h_w", beam.property(s.webBetweenFillets()))
-            .set("F_y", beam.yieldStrength())
-            .set("Ω_b", From.factor(job, "steel.bending", effects.combination()))
-            .set("Ω_c", From.factor(job, "steel.compression", effects.combination()));
+            .set("F_y", beam.yieldStrength());
+    code.bind(binding, AiscBeam.On.BENDING, job, effects.combination());
+    code.bind(binding, AiscBeam.On.COMPRESSION, job, effects.combination());
+    if (code == AiscBeam.DESIGN) {
+      String combination = effects.combination();
+      binding
+          .set("γ_G", From.factor(job, "action.structural.permanent", combination))
+          .set("γ_Q", From.factor(job, "action.structural.variable", combination));
+    }
     common(binding, job, beam, effects);
     return binding.calculate();
   }
@@ -113,8 +120,8 @@ final class BeamAxial extends BeamCheck {
     Binding binding =
         EnBeam.AXIAL
             .bind()
-            .set("γ_G", From.factor(job, "action.permanent.unfavourable", combination))
-            .set("γ_Q", From.factor(job, "action.variable.unfavourable", combination))
+            .set("γ_G", From.factor(job, "action.structural.permanent", combination))
+            .set("γ_Q", From.factor(job, "action.structural.variable", combination))
             .set("L", free(beam))
             .set("A", beam.property(s.area()))
             .set("W_pl", beam.property(s.plasticModulus()))

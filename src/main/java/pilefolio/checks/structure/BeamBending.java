@@ -29,7 +29,13 @@ final class BeamBending extends BeamCheck {
 
   @Override
   public List<CalcSheet> sheets() {
-    return List.of(AiscBeam.STRONG, AiscBeam.WEAK, EnBeam.STRONG, EnBeam.WEAK);
+    return List.of(
+        AiscBeam.ALLOWABLE.strong(),
+        AiscBeam.ALLOWABLE.weak(),
+        AiscBeam.DESIGN.strong(),
+        AiscBeam.DESIGN.weak(),
+        EnBeam.STRONG,
+        EnBeam.WEAK);
   }
 
   @Override
@@ -54,7 +60,8 @@ final class BeamBending extends BeamCheck {
 
   private static Calculation aisc(Job job, WallBeam beam, Effects effects) {
     Section s = beam.section();
-    CalcSheet sheet = beam.strong() ? AiscBeam.STRONG : AiscBeam.WEAK;
+    AiscBeam code = AiscBeam.of(job);
+    CalcSheet sheet = beam.strong() ? code.strong() : code.weak();
     Binding binding =
         sheet
             .bind()
@@ -63,8 +70,8 @@ final class BeamBending extends BeamCheck {
             .set("b_f", beam.property(s.width()))
             .set("t_f", beam.property(s.flange()))
             .set("F_y", beam.yieldStrength())
-            .set("E", beam.elasticModulus(job.basis()))
-            .set("Ω_b", From.factor(job, "steel.bending", effects.combination()));
+            .set("E", beam.elasticModulus(job.basis()));
+    code.bind(binding, AiscBeam.On.BENDING, job, effects.combination());
     if (beam.strong()) {
       binding
           .set("Z_x", beam.property(s.plasticModulus()))

@@ -65,7 +65,7 @@ abstract class BeamCheck implements Check {
 
   /** True if the basis checks steel to AISC 360. */
   static boolean aisc(Job job) {
-    return job.basis().steel() == DesignBasis.SteelCode.AISC_360;
+    return job.basis().steel() != DesignBasis.SteelCode.EN_1993;
   }
 
   /**

@@ -5,6 +5,7 @@ import pilefolio.checks.CheckResult;
 import pilefolio.checks.From;
 import pilefolio.checks.Job;
 import pilefolio.standards.Section;
+import pilefolio.trace.Binding;
 import pilefolio.trace.CalcSheet;
 import pilefolio.trace.Calculation;
 import pilefolio.trace.Given;
@@ -24,7 +25,8 @@ final class BeamFreeLength extends BeamCheck {
 
   @Override
   public List<CalcSheet> sheets() {
-    return List.of(AiscBeam.UNRESTRAINED, EnBeam.UNRESTRAINED);
+    return List.of(
+        AiscBeam.ALLOWABLE.unrestrained(), AiscBeam.DESIGN.unrestrained(), EnBeam.UNRESTRAINED);
   }
 
   @Override
@@ -50,22 +52,24 @@ final class BeamFreeLength extends BeamCheck {
 
   private static Calculation aisc(Job job, WallBeam beam, Effects effects) {
     Section s = beam.section();
-    return AiscBeam.UNRESTRAINED
-        .bind()
-        .set("M", effects.moment())
-        .set("s_b", beam.spacing())
-        .set("L_b", free(beam))
-        .set("C_b", uniform())
-        .set("F_y", beam.yieldStrength())
-        .set("E", beam.elasticModulus(job.basis()))
-        .set("Z_x", beam.property(s.plasticModulus()))
-        .set("S_x", beam.property(s.elasticModulus()))
-        .set("r_y", beam.property(s.weakRadius()))
-        .set("r_ts", beam.property(s.effectiveRadius()))
-        .set("J", beam.property(s.torsionConstant()))
-        .set("h_o", beam.property(s.flangeCentres()))
-        .set("Ω_b", From.factor(job, "steel.bending", effects.combination()))
-        .calculate();
+    AiscBeam code = AiscBeam.of(job);
+    Binding binding =
+        code.unrestrained()
+            .bind()
+            .set("M", effects.moment())
+            .set("s_b", beam.spacing())
+            .set("L_b", free(beam))
+            .set("C_b", uniform())
+            .set("F_y", beam.yieldStrength())
+            .set("E", beam.elasticModulus(job.basis()))
+            .set("Z_x", beam.property(s.plasticModulus()))
+            .set("S_x", beam.property(s.elasticModulus()))
+            .set("r_y", beam.property(s.weakRadius()))
+            .set("r_ts", beam.property(s.effectiveRadius()))
+            .set("J", beam.property(s.torsionConstant()))
+            .set("h_o", beam.property(s.flangeCentres()));
+    code.bind(binding, AiscBeam.On.BENDING, job, effects.combination());
+    return binding.calculate();
   }
 
   private static Calculation en(Job job, WallBeam beam, Effects effects) {

@@ -5,6 +5,7 @@ import pilefolio.checks.CheckResult;
 import pilefolio.checks.From;
 import pilefolio.checks.Job;
 import pilefolio.standards.Section;
+import pilefolio.trace.Binding;
 import pilefolio.trace.CalcSheet;
 import pilefolio.trace.Calculation;
 
@@ -26,7 +27,13 @@ final class BeamShear extends BeamCheck {
 
   @Override
   public List<CalcSheet> sheets() {
-    return List.of(AiscBeam.SHEAR, AiscBeam.WEAK_SHEAR, EnBeam.SHEAR, EnBeam.WEAK_SHEAR);
+    return List.of(
+        AiscBeam.ALLOWABLE.shear(),
+        AiscBeam.ALLOWABLE.weakShear(),
+        AiscBeam.DESIGN.shear(),
+        AiscBeam.DESIGN.weakShear(),
+        EnBeam.SHEAR,
+        EnBeam.WEAK_SHEAR);
   }
 
   @Override
@@ -41,30 +48,33 @@ final class BeamShear extends BeamCheck {
 
   private static Calculation aisc(Job job, WallBeam beam, Effects effects) {
     Section s = beam.section();
+    AiscBeam code = AiscBeam.of(job);
     if (!beam.strong()) {
-      return AiscBeam.WEAK_SHEAR
-          .bind()
-          .set("V", effects.shear())
-          .set("s_b", beam.spacing())
-          .set("b_f", beam.property(s.width()))
-          .set("t_f", beam.property(s.flange()))
-          .set("F_y", beam.yieldStrength())
-          .set("E", beam.elasticModulus(job.basis()))
-          .set("Ω_v", From.factor(job, "steel.shear", effects.combination()))
-          .calculate();
+      Binding binding =
+          code.weakShear()
+              .bind()
+              .set("V", effects.shear())
+              .set("s_b", beam.spacing())
+              .set("b_f", beam.property(s.width()))
+              .set("t_f", beam.property(s.flange()))
+              .set("F_y", beam.yieldStrength())
+              .set("E", beam.elasticModulus(job.basis()));
+      code.bind(binding, AiscBeam.On.SHEAR, job, effects.combination());
+      return binding.calculate();
     }
-    return AiscBeam.SHEAR
-        .bind()
-        .set("V", effects.shear())
-        .set("s_b", beam.spacing())
-        .set("d", beam.property(s.depth()))
-        .set("t_w", beam.property(s.web()))
-        .set("h_w", beam.property(s.webBetweenFillets()))
-        .set("F_y", beam.yieldStrength())
-        .set("E", beam.elasticModulus(job.basis()))
-        .set("Ω_{v,r}", From.factor(job, "steel.shear.rolled", effects.combination()))
-        .set("Ω_v", From.factor(job, "steel.shear", effects.combination()))
-        .calculate();
+    Binding binding =
+        code.shear()
+            .bind()
+            .set("V", effects.shear())
+            .set("s_b", beam.spacing())
+            .set("d", beam.property(s.depth()))
+            .set("t_w", beam.property(s.web()))
+            .set("h_w", beam.property(s.webBetweenFillets()))
+            .set("F_y", beam.yieldStrength())
+            .set("E", beam.elasticModulus(job.basis()));
+    code.bind(binding, AiscBeam.On.ROLLED_SHEAR, job, effects.combination());
+    code.bind(binding, AiscBeam.On.SHEAR, job, effects.combination());
+    return binding.calculate();
   }
 
   /** The calculation on European rules. */

@@ -51,7 +51,7 @@ record WallBeam(WallRun run, BeamInPile placing, Beam beam, Section section) {
         .map(grade -> From.table(grade.elasticModulus(), grade.standard(), grade.grade()))
         .orElseGet(
             () ->
-                basis.steel() == DesignBasis.SteelCode.AISC_360
+                basis.steel() != DesignBasis.SteelCode.EN_1993
                     ? From.table(Units.of("ksi").toSi(29000), "AISC 360", "steel")
                     : From.table(210e9, "EN 1993-1-1", "steel"));
   }

@@ -106,7 +106,7 @@ public record Applies(
         near(s, NeighbourKind.OTHER),
         s.neighbours().stream().anyMatch(n -> n.vibrationLimit().isPresent()),
         s.runs().stream().map(WallRun::rig).distinct().count() > 1,
-        submittal.job().basis().steel() == SteelCode.AISC_360);
+        submittal.job().basis().steel() != SteelCode.EN_1993);
   }
 
   private static boolean supported(Submission s, SupportKind kind) {

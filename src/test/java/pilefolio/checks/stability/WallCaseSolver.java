@@ -165,11 +165,12 @@ public final class WallCaseSolver {
             rule("tensionBehind"),
             rule("tensionFront"),
             new PressureFactors(
-                or("γ_G", 1),
-                or("γ_Q", 1),
-                or("γ_P", 1),
-                or("F", 1),
-                PressureFactors.DivisorOn.WHOLE_PASSIVE)));
+                    or("γ_G", 1),
+                    or("γ_Q", 1),
+                    or("γ_P", 1),
+                    or("F", 1),
+                    PressureFactors.DivisorOn.WHOLE_PASSIVE)
+                .withWater(or("γ_{G,w}", or("γ_G", 1)))));
   }
 
   private double water(String side) {
