@@ -70,7 +70,8 @@ final class LimitMechanism {
         double work = -s.lockedForce() * r;
         driving += Math.max(0, work);
         resisting += Math.max(0, -work);
-      } else if (r > 1e-6 || (r < -1e-6 && s.support().action() == ElasticSupport.Action.BOTH_WAYS)) {
+      } else if (r > 1e-6
+          || (r < -1e-6 && s.support().action() == ElasticSupport.Action.BOTH_WAYS)) {
         return barred;
       }
     }

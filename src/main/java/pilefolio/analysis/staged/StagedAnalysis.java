@@ -8,7 +8,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
-/** Takes a wall through its stages. Always ends: in equilibrium, or with the stage that has none. */
+/**
+ * Takes a wall through its stages. Always ends: in equilibrium, or with the stage that has none.
+ */
 public final class StagedAnalysis {
   private static final int FIRST_STEPS = 25;
   private static final int MOST_STEPS = 400;

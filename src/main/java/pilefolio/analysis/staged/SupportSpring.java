@@ -29,8 +29,6 @@ record SupportSpring(
       return 0;
     }
     double free = lockedForce + support.stiffness() * (displacement - lockedDisplacement);
-    return support.action() == ElasticSupport.Action.ONE_WAY && free <= 0
-        ? 0
-        : support.stiffness();
+    return support.action() == ElasticSupport.Action.ONE_WAY && free <= 0 ? 0 : support.stiffness();
   }
 }

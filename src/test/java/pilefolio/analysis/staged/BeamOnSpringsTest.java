@@ -41,8 +41,7 @@ class BeamOnSpringsTest {
                 List.of(
                     new WallStage(
                         "loaded", SoilSide.nothing(), front, 0, ei, List.of(), List.of(loads)))));
-    StageState state =
-        ((StagedOutcome.Converged) outcome).stages().get(0);
+    StageState state = ((StagedOutcome.Converged) outcome).stages().get(0);
     assertTrue(state.balance().forceRatio() < 1e-6);
     assertTrue(state.balance().momentRatio() < 1e-6);
     return state;
@@ -79,10 +78,7 @@ class BeamOnSpringsTest {
     double half = 12 / LAMBDA;
     StageState s =
         solve(
-            2 * half,
-            EI,
-            SoilSide.uniform(SpringLaw.linear(K)),
-            new DirectLoad.Force(-half, 100));
+            2 * half, EI, SoilSide.uniform(SpringLaw.linear(K)), new DirectLoad.Force(-half, 100));
     near(1.40585e-3, s.displacementAt(-half), 1e-4);
     near(-44.457, s.leastMoment().value(), 1e-4);
   }
@@ -215,14 +211,10 @@ class BeamOnSpringsTest {
     double w = 25;
     List<ElasticSupport> supports =
         List.of(0.0, -span, -2 * span, -3 * span).stream()
-            .map(
-                l ->
-                    new ElasticSupport(
-                        "at " + l, l, 1e8, 0, ElasticSupport.Action.BOTH_WAYS))
+            .map(l -> new ElasticSupport("at " + l, l, 1e8, 0, ElasticSupport.Action.BOTH_WAYS))
             .toList();
     WallStage placed =
-        new WallStage(
-            "place", SoilSide.nothing(), SoilSide.nothing(), 0, EI, supports, List.of());
+        new WallStage("place", SoilSide.nothing(), SoilSide.nothing(), 0, EI, supports, List.of());
     WallStage loaded =
         new WallStage(
             "load",
@@ -234,8 +226,7 @@ class BeamOnSpringsTest {
             List.of(new DirectLoad.Pressure(0, -3 * span, w, w)));
     // Unsupported and unloaded, the wall stays where it is while the supports are placed.
     StageState s =
-        StagedAnalysis.of(
-                StagedWall.of(0, -3 * span, GroundMemory.NONE, List.of(placed, loaded)))
+        StagedAnalysis.of(StagedWall.of(0, -3 * span, GroundMemory.NONE, List.of(placed, loaded)))
             .stages()
             .get(1);
     double[] share = {0.4, 1.1, 1.1, 0.4};

@@ -42,8 +42,7 @@ class StagedWallTest {
   /** X²/(2γ)·(1/(K0−Ka) + 1/(Kp−K0)) − X·(L+D) + K0·γ·(L²−D²)/2 = 0 with X = k·y; exact. */
   @Test
   void rigidWallThatOnlySlides() {
-    WallStage dug =
-        new WallStage("dig", SAND, SAND.dugTo(-4), -4, 1e12, List.of(), List.of());
+    WallStage dug = new WallStage("dig", SAND, SAND.dugTo(-4), -4, 1e12, List.of(), List.of());
     StageState s =
         converged(
                 new StagedWall(
@@ -68,8 +67,7 @@ class StagedWallTest {
   }
 
   private static StagedWall proppedCantilever(boolean placedUnloaded) {
-    ElasticSupport prop =
-        new ElasticSupport("P", 0, 20_000, 0, ElasticSupport.Action.ONE_WAY);
+    ElasticSupport prop = new ElasticSupport("P", 0, 20_000, 0, ElasticSupport.Action.ONE_WAY);
     double first = placedUnloaded ? 0 : 12;
     WallStage one = loaded("one", first);
     WallStage two = loaded("place", first, prop);
@@ -112,8 +110,7 @@ class StagedWallTest {
 
   static StagedWall strutted(GroundMemory memory, double element) {
     DrySand behind = new DrySand(0, 18, 0.5, 1.0 / 3, 3, 15_000, 10);
-    ElasticSupport strut =
-        new ElasticSupport("S1", -1.5, 20_000, 0, ElasticSupport.Action.ONE_WAY);
+    ElasticSupport strut = new ElasticSupport("S1", -1.5, 20_000, 0, ElasticSupport.Action.ONE_WAY);
     return new StagedWall(
         0,
         -12,
@@ -165,10 +162,8 @@ class StagedWallTest {
   // Free earth support knows no passive pressure behind, so the ground there has none.
   private static StagedOutcome tiedWall(double toe, double modulus, boolean passiveBehind) {
     DrySand sand = new DrySand(0, 18, 0.5, 1.0 / 3, 3, modulus, 0);
-    DrySand behind =
-        new DrySand(0, 18, 0.5, 1.0 / 3, passiveBehind ? 3 : 1.0 / 3, modulus, 0);
-    ElasticSupport tie =
-        new ElasticSupport("T", -1.5, 1e7, 0, ElasticSupport.Action.ONE_WAY);
+    DrySand behind = new DrySand(0, 18, 0.5, 1.0 / 3, passiveBehind ? 3 : 1.0 / 3, modulus, 0);
+    ElasticSupport tie = new ElasticSupport("T", -1.5, 1e7, 0, ElasticSupport.Action.ONE_WAY);
     return StagedAnalysis.of(
         StagedWall.of(
             0,
@@ -191,8 +186,7 @@ class StagedWallTest {
   @ValueSource(doubles = {3.0555, 3.05, 3.0, 2.5, 1})
   void shallowerThanFreeEarthItTurnsAboutTheTie(double embedment) {
     StagedOutcome.Collapsed c =
-        assertInstanceOf(
-            StagedOutcome.Collapsed.class, tiedWall(-8 - embedment, 1e7, false));
+        assertInstanceOf(StagedOutcome.Collapsed.class, tiedWall(-8 - embedment, 1e7, false));
     assertEquals(1, c.index());
     assertEquals("dig", c.stage());
     assertEquals(Mechanism.ROTATION_ABOUT_SUPPORT, c.mechanism());
@@ -211,8 +205,8 @@ class StagedWallTest {
 
   /**
    * Passive pressure behind the wall above the tie holds a little more: ½·γ·a²·(K_p − K_a)·⅔·a of
-   * moment about the tie, so the least depth D solves
-   * ½·γ·[(K_p − K_a)·D²·(6.5 + ⅔·D) − …] = 0 with that moment taken off.
+   * moment about the tie, so the least depth D solves ½·γ·[(K_p − K_a)·D²·(6.5 + ⅔·D) − …] = 0 with
+   * that moment taken off.
    */
   @Test
   void passivePressureAboveTheTieHelps() {
@@ -284,8 +278,7 @@ class StagedWallTest {
   @Test
   void pulledOffItsStrutTheWallIsLost() {
     // A pull toward the ground above a strut that cannot pull.
-    ElasticSupport strut =
-        new ElasticSupport("S", -2, 20_000, 0, ElasticSupport.Action.ONE_WAY);
+    ElasticSupport strut = new ElasticSupport("S", -2, 20_000, 0, ElasticSupport.Action.ONE_WAY);
     WallStage place =
         new WallStage(
             "place", SoilSide.nothing(), SoilSide.nothing(), -3, 60_000, List.of(strut), List.of());
@@ -315,10 +308,7 @@ class StagedWallTest {
             StagedOutcome.Collapsed.class,
             StagedAnalysis.of(
                 StagedWall.of(
-                    0,
-                    -14,
-                    GroundMemory.NONE,
-                    List.of(stage("dig", soft, soft.dugTo(-4), -4)))));
+                    0, -14, GroundMemory.NONE, List.of(stage("dig", soft, soft.dugTo(-4), -4)))));
     assertEquals(Mechanism.DISPLACEMENT_BEYOND_LIMIT, c.mechanism());
   }
 
@@ -370,8 +360,7 @@ class StagedWallTest {
                         i == 0 ? List.of(new DirectLoad.Force(0, 106.7)) : List.of()))
             .toList();
     List<StageState> s =
-        StagedAnalysis.of(
-                new StagedWall(0, -20, 0.1, ToeCondition.FREE, memory, 1, stages))
+        StagedAnalysis.of(new StagedWall(0, -20, 0.1, ToeCondition.FREE, memory, 1, stages))
             .stages();
     double left = s.get(1).nodes().get(0).displacement();
     if (memory == GroundMemory.NONE) {
@@ -423,8 +412,7 @@ class StagedWallTest {
   @Test
   void strutTakenAwayLoadsTheOther() {
     DrySand behind = new DrySand(0, 18, 0.5, 1.0 / 3, 3, 15_000, 10);
-    ElasticSupport upper =
-        new ElasticSupport("S1", -1.5, 20_000, 0, ElasticSupport.Action.ONE_WAY);
+    ElasticSupport upper = new ElasticSupport("S1", -1.5, 20_000, 0, ElasticSupport.Action.ONE_WAY);
     ElasticSupport lower =
         new ElasticSupport("S2", -4.5, 20_000, 50, ElasticSupport.Action.ONE_WAY);
     List<StageState> s =
