@@ -28,6 +28,7 @@ import java.util.Optional;
  * @param revisions revisions
  * @param assumptions defaults taken for empty cells
  * @param localLoads local loads behind walls
+ * @param members what supports consist of
  */
 public record Submission(
     Project project,
@@ -49,7 +50,8 @@ public record Submission(
     List<Person> people,
     List<Revision> revisions,
     List<Assumption> assumptions,
-    List<LocalLoad> localLoads) {
+    List<LocalLoad> localLoads,
+    SupportMembers members) {
 
   /** Copies the lists. */
   public Submission {
@@ -70,6 +72,52 @@ public record Submission(
     localLoads = List.copyOf(localLoads);
   }
 
+  /** A job whose supports are designed by others. */
+  public Submission(
+      Project project,
+      BasisChoice basis,
+      Methods methods,
+      List<GroundProfile> profiles,
+      List<WallRun> runs,
+      List<Stage> stages,
+      List<Support> supports,
+      List<Beam> beams,
+      List<Mix> mixes,
+      List<Rig> rigs,
+      List<Tool> tools,
+      ConcreteSupply supply,
+      List<Crew> crews,
+      WorkCalendar calendar,
+      List<Neighbour> neighbours,
+      List<Monitoring> monitoring,
+      List<Person> people,
+      List<Revision> revisions,
+      List<Assumption> assumptions,
+      List<LocalLoad> localLoads) {
+    this(
+        project,
+        basis,
+        methods,
+        profiles,
+        runs,
+        stages,
+        supports,
+        beams,
+        mixes,
+        rigs,
+        tools,
+        supply,
+        crews,
+        calendar,
+        neighbours,
+        monitoring,
+        people,
+        revisions,
+        assumptions,
+        localLoads,
+        SupportMembers.NONE);
+  }
+
   /** The ground along a run. */
   public GroundProfile profile(WallRun run) {
     return named(profiles, GroundProfile::id, run.profile());
@@ -88,6 +136,11 @@ public record Submission(
         .map(id -> named(supports, Support::id, id))
         .sorted(Comparator.comparingDouble((Support support) -> -support.level().si()))
         .toList();
+  }
+
+  /** The runs in any of whose stages a support is in place. */
+  public List<WallRun> runs(Support support) {
+    return runs.stream().filter(run -> supports(run).contains(support)).toList();
   }
 
   /** The supports in place in a stage, from the top down. */
@@ -118,6 +171,11 @@ public record Submission(
   /** The beam in some piles, if there is one. */
   public Optional<Beam> beam(PileSpec piles) {
     return piles.beam().map(in -> named(beams, Beam::id, in.beam()));
+  }
+
+  /** The beam of an id. */
+  public Beam beam(String id) {
+    return named(beams, Beam::id, id);
   }
 
   /** The rig of a run. */
@@ -157,7 +215,8 @@ public record Submission(
         people,
         revisions,
         assumptions,
-        localLoads);
+        localLoads,
+        members);
   }
 
   /** The same with another run in place of the one of the same id. */
@@ -187,7 +246,34 @@ public record Submission(
         people,
         revisions,
         others,
-        localLoads);
+        localLoads,
+        members);
+  }
+
+  /** The same with other members of supports. */
+  public Submission with(SupportMembers others) {
+    return new Submission(
+        project,
+        basis,
+        methods,
+        profiles,
+        runs,
+        stages,
+        supports,
+        beams,
+        mixes,
+        rigs,
+        tools,
+        supply,
+        crews,
+        calendar,
+        neighbours,
+        monitoring,
+        people,
+        revisions,
+        assumptions,
+        localLoads,
+        others);
   }
 
   private static <T> T named(
