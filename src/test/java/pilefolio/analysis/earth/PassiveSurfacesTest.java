@@ -117,7 +117,7 @@ class PassiveSurfacesTest {
   void theTableIsNearTheFit(double phi, double ratio) {
     double phiRad = toRadians(phi);
     double fit = exp(log(Rankine.passive(phiRad)) * (1 + 1.443 * ratio * sin(phiRad)));
-    assertEquals(fit, CaquotKerisel.passive(phiRad, ratio * phiRad), 0.05 * fit);
+    assertEquals(fit, CaquotKerisel.passive(phiRad, ratio * phiRad), 0.08 * fit);
   }
 
   @Test
