@@ -95,8 +95,7 @@ public final class CaquotKerisel {
     double s = (ratio - RATIO[j]) / (RATIO[j + 1] - RATIO[j]);
     double low = FULL[i] * (REDUCTION[i][j] + s * (REDUCTION[i][j + 1] - REDUCTION[i][j]));
     double high =
-        FULL[i + 1]
-            * (REDUCTION[i + 1][j] + s * (REDUCTION[i + 1][j + 1] - REDUCTION[i + 1][j]));
+        FULL[i + 1] * (REDUCTION[i + 1][j] + s * (REDUCTION[i + 1][j + 1] - REDUCTION[i + 1][j]));
     return new Reading(
         PHI[i],
         PHI[i + 1],

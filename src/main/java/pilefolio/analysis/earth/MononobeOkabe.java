@@ -83,8 +83,7 @@ public final class MononobeOkabe {
    * @param depth depth z below the water surface, m
    * @param waterDepth depth H of the free water, m
    */
-  public static double hydrodynamic(
-      double kH, double gammaWater, double depth, double waterDepth) {
+  public static double hydrodynamic(double kH, double gammaWater, double depth, double waterDepth) {
     return 0.875 * kH * gammaWater * Math.sqrt(waterDepth * Math.max(0, depth));
   }
 

@@ -2,17 +2,16 @@ package pilefolio.analysis.load;
 
 /**
  * A point load by the adjusted elastic forms in m = x/H and n = z/H: for m up to 0.4
- * (Q/H²)·0.28·n²/(0.16 + n²)³, beyond (Q/H²)·1.77·m²n²/(m² + n²)³; beside the load times
- * cos²(1.1θ) with tan θ = y/x. From memory of NAVFAC DM-7.02 (1986) after Terzaghi (1954). Below z
- * = H the same forms are continued; for θ beyond 90°/1.1 nothing is left.
+ * (Q/H²)·0.28·n²/(0.16 + n²)³, beyond (Q/H²)·1.77·m²n²/(m² + n²)³; beside the load times cos²(1.1θ)
+ * with tan θ = y/x. From memory of NAVFAC DM-7.02 (1986) after Terzaghi (1954). Below z = H the
+ * same forms are continued; for θ beyond 90°/1.1 nothing is left.
  *
  * @param x distance from the wall, m, more than zero
  * @param y distance along the wall from the section considered, m
  * @param height height H from the excavation to the level of the load, m, more than zero
  * @param load load, kN, zero or more
  */
-public record DesignPointLoad(double x, double y, double height, double load)
-    implements LocalLoad {
+public record DesignPointLoad(double x, double y, double height, double load) implements LocalLoad {
 
   /**
    * @throws IllegalArgumentException if a value leaves the range stated for it

@@ -2,7 +2,12 @@ package pilefolio.analysis.load;
 
 /** A load behind the wall that acts on a part of the ground only. */
 public sealed interface LocalLoad
-    permits StripLoad, ElasticLineLoad, DesignLineLoad, ElasticPointLoad, DesignPointLoad, AreaLoad {
+    permits StripLoad,
+        ElasticLineLoad,
+        DesignLineLoad,
+        ElasticPointLoad,
+        DesignPointLoad,
+        AreaLoad {
 
   /**
    * Horizontal pressure on the wall, kPa.

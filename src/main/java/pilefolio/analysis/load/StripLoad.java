@@ -40,10 +40,6 @@ public record StripLoad(double near, double width, double q) implements LocalLoa
 
   /** Resultant down to a depth, kN per metre of wall: (2q/π)·H·(θ2 − θ1). */
   public double resultant(double depth) {
-    return 2
-        * q
-        / Math.PI
-        * depth
-        * (Math.atan((near + width) / depth) - Math.atan(near / depth));
+    return 2 * q / Math.PI * depth * (Math.atan((near + width) / depth) - Math.atan(near / depth));
   }
 }

@@ -11,8 +11,24 @@ import java.util.TreeSet;
  * @param x vertical lines from behind to the front; the wall stands at zero
  * @param y horizontal lines from the base up
  */
-record FlowMesh(double[] x, double[] y) {
+final class FlowMesh {
   private static final double GROWTH = 0.3;
+
+  private final double[] x;
+  private final double[] y;
+
+  private FlowMesh(double[] x, double[] y) {
+    this.x = x;
+    this.y = y;
+  }
+
+  double[] x() {
+    return x;
+  }
+
+  double[] y() {
+    return y;
+  }
 
   /**
    * A mesh for a problem.

@@ -73,9 +73,7 @@ public final class FlowNet {
         if (i + 1 < nx && number[i + 1][j] >= 0 && !throughWall) {
           double distance = (size(mesh.x(), i) + size(mesh.x(), i + 1)) / 2;
           system.join(
-              number[i][j],
-              number[i + 1][j],
-              size(mesh.y(), j) * here.kHorizontal() / distance);
+              number[i][j], number[i + 1][j], size(mesh.y(), j) * here.kHorizontal() / distance);
         }
       }
     }

@@ -61,17 +61,9 @@ public record FlowProblem(
       double surfaceFront,
       double headFront,
       double toe) {
-    double depth =
-        Math.max(surfaceBehind, surfaceFront) - layers.get(layers.size() - 1).bottom();
+    double depth = Math.max(surfaceBehind, surfaceFront) - layers.get(layers.size() - 1).bottom();
     return new FlowProblem(
-        layers,
-        surfaceBehind,
-        headBehind,
-        surfaceFront,
-        headFront,
-        toe,
-        FAR * depth,
-        FAR * depth);
+        layers, surfaceBehind, headBehind, surfaceFront, headFront, toe, FAR * depth, FAR * depth);
   }
 
   /** Level of the tight base, m. */

@@ -89,10 +89,7 @@ class MononobeOkabeTest {
     for (double a = 20; a < 80; a += 0.01) {
       double plane = toRadians(a);
       double weight = 0.5 / Math.tan(plane) / Math.cos(psi);
-      worst =
-          Math.max(
-              worst,
-              weight * Math.sin(plane - phi + psi) / Math.cos(plane - phi - delta));
+      worst = Math.max(worst, weight * Math.sin(plane - phi + psi) / Math.cos(plane - phi - delta));
     }
     assertEquals(2 * worst, MononobeOkabe.active(phi, delta, 0, psi), 1e-6);
   }

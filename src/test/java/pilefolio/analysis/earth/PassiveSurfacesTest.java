@@ -73,8 +73,14 @@ class PassiveSurfacesTest {
   /** Entries of the table itself, from memory of NAVFAC DM-7.02 (1986). */
   @ParameterizedTest
   @CsvSource({
-    "10, 1, 1.65", "30, 1, 6.42", "45, 1, 33.5",
-    "10, 0.7, 1.6137", "30, 0.5, 4.78932", "35, 0.3, 5.4672", "45, 0, 5.829", "40, 0.6, 11.935"
+    "10, 1, 1.65",
+    "30, 1, 6.42",
+    "45, 1, 33.5",
+    "10, 0.7, 1.6137",
+    "30, 0.5, 4.78932",
+    "35, 0.3, 5.4672",
+    "45, 0, 5.829",
+    "40, 0.6, 11.935"
   })
   void theTableGivesItsOwnEntries(double phi, double ratio, double value) {
     double phiRad = toRadians(phi);
@@ -82,8 +88,8 @@ class PassiveSurfacesTest {
   }
 
   /**
-   * The table against the exact field: within 5 % up to 30°; above, the table lies up to 8 % higher,
-   * which the page of the check says.
+   * The table against the exact field: within 5 % up to 30°; above, the table lies up to 8 %
+   * higher, which the page of the check says.
    */
   @ParameterizedTest
   @CsvSource({
@@ -99,16 +105,24 @@ class PassiveSurfacesTest {
     assertEquals(exact, table, (phi > 30 ? 0.08 : 0.05) * exact);
   }
 
-  /** Read: Look, Handbook of Geotechnical Investigation and Design Tables, Table 19.13; 2 digits. */
+  /**
+   * Read: Look, Handbook of Geotechnical Investigation and Design Tables, Table 19.13; 2 digits.
+   */
   @ParameterizedTest
   @CsvSource({
-    "20, 0.3333, 2.3", "20, 0.5, 2.6", "25, 0, 2.5", "25, 0.3333, 3.0", "25, 0.5, 3.4",
-    "30, 0, 3.0", "30, 0.3333, 4.0", "35, 0, 3.7", "40, 0, 4.6"
+    "20, 0.3333, 2.3",
+    "20, 0.5, 2.6",
+    "25, 0, 2.5",
+    "25, 0.3333, 3.0",
+    "25, 0.5, 3.4",
+    "30, 0, 3.0",
+    "30, 0.3333, 4.0",
+    "35, 0, 3.7",
+    "40, 0, 4.6"
   })
   void theTableIsNearTheHandbook(double phi, double ratio, double handbook) {
     double phiRad = toRadians(phi);
-    assertEquals(
-        handbook, CaquotKerisel.passive(phiRad, ratio * phiRad), 0.05 * handbook);
+    assertEquals(handbook, CaquotKerisel.passive(phiRad, ratio * phiRad), 0.05 * handbook);
   }
 
   /** Read: UFC 3-220-20 (2025), Eq. 4-12. */
@@ -136,8 +150,7 @@ class PassiveSurfacesTest {
   void outsideTheTableIsRefused() {
     assertThrows(OutsideRange.class, () -> CaquotKerisel.passive(toRadians(9.9), 0));
     assertThrows(OutsideRange.class, () -> CaquotKerisel.passive(toRadians(45.1), 0));
-    assertThrows(
-        OutsideRange.class, () -> CaquotKerisel.passive(toRadians(30), toRadians(30.1)));
+    assertThrows(OutsideRange.class, () -> CaquotKerisel.passive(toRadians(30), toRadians(30.1)));
     assertThrows(OutsideRange.class, () -> CaquotKerisel.passive(toRadians(30), -0.01));
   }
 }

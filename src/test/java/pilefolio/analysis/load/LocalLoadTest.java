@@ -119,8 +119,7 @@ class LocalLoadTest {
     DesignPointLoad close = new DesignPointLoad(2.4, 0, h, 200);
     double near = integral(close::pressure, 0, h);
     assertEquals(0.78, near * h / 200, 0.01 * 0.78);
-    assertEquals(
-        0.587, 1 - integral(z -> z * close.pressure(z), 0, h) / near / h, 1e-3 * 0.587);
+    assertEquals(0.587, 1 - integral(z -> z * close.pressure(z), 0, h) / near / h, 1e-3 * 0.587);
   }
 
   // The area is the point load integrated; a long one is a strip.
@@ -130,9 +129,7 @@ class LocalLoadTest {
     double z = 1.9;
     double sum =
         integral(
-            x ->
-                integral(
-                    y -> new ElasticPointLoad(x, y, 150).pressure(z), -1.2 - 0.7, 1.2 - 0.7),
+            x -> integral(y -> new ElasticPointLoad(x, y, 150).pressure(z), -1.2 - 0.7, 1.2 - 0.7),
             2,
             3.6);
     assertEquals(sum, area.pressure(z), 1e-6 * sum);

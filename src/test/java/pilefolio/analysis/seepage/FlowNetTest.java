@@ -10,8 +10,7 @@ import org.junit.jupiter.api.Test;
 class FlowNetTest {
 
   private static FlowProblem deepGround(double d, double h) {
-    return FlowProblem.wide(
-        List.of(PermeableLayer.isotropic(0, -40 * d, 1e-5)), 0, h, 0, 0, -d);
+    return FlowProblem.wide(List.of(PermeableLayer.isotropic(0, -40 * d, 1e-5)), 0, h, 0, 0, -d);
   }
 
   /**
@@ -42,7 +41,7 @@ class FlowNetTest {
   void headAlongTheWall() {
     FlowNet net = FlowNet.solve(deepGround(4, 5));
     for (FlowNet.Head p : net.behind()) {
-      double v = Math.acos(Math.max(-1, p.level() / 4)) ;
+      double v = Math.acos(Math.max(-1, p.level() / 4));
       assertEquals(5 * (1.5 - v / Math.PI), p.head(), 0.05, "level " + p.level());
     }
   }
@@ -66,9 +65,9 @@ class FlowNetTest {
   }
 
   /**
-   * Two boundaries far apart in one permeability, wall to half the depth of the layer, level on both
-   * sides: the form factor of flow is K'/(2K) of modulus sin(πs/2T), which is 1/2 for s = T/2. By
-   * conformal mapping, after Harr, Groundwater and Seepage, from memory.
+   * Two boundaries far apart in one permeability, wall to half the depth of the layer, level on
+   * both sides: the form factor of flow is K'/(2K) of modulus sin(πs/2T), which is 1/2 for s = T/2.
+   * By conformal mapping, after Harr, Groundwater and Seepage, from memory.
    */
   @Test
   void wallToHalfTheDepthOfALayer() {
@@ -86,8 +85,7 @@ class FlowNetTest {
     FlowProblem p = one.problem();
     FlowNet ten =
         FlowNet.solve(
-            FlowProblem.wide(
-                List.of(PermeableLayer.isotropic(0, p.base(), 1e-4)), 0, 2, 0, 0, -3));
+            FlowProblem.wide(List.of(PermeableLayer.isotropic(0, p.base(), 1e-4)), 0, 2, 0, 0, -3));
     assertEquals(10 * one.outflow(), ten.outflow(), 1e-9 * ten.outflow());
     assertEquals(one.exitGradient(), ten.exitGradient(), 1e-9);
   }
@@ -117,13 +115,9 @@ class FlowNetTest {
   @Test
   void wallsThatWaterDoesNotPassUnderAreRefused() {
     List<PermeableLayer> sand = List.of(PermeableLayer.isotropic(0, -10, 1e-5));
-    assertThrows(
-        IllegalArgumentException.class, () -> FlowProblem.wide(sand, 0, 0, -4, -4, -3));
-    assertThrows(
-        IllegalArgumentException.class, () -> FlowProblem.wide(sand, 0, 0, -4, -4, -10));
-    assertThrows(
-        IllegalArgumentException.class, () -> FlowProblem.wide(sand, 1, 1, -4, -4, -8));
-    assertThrows(
-        IllegalArgumentException.class, () -> PermeableLayer.isotropic(0, -1, 0));
+    assertThrows(IllegalArgumentException.class, () -> FlowProblem.wide(sand, 0, 0, -4, -4, -3));
+    assertThrows(IllegalArgumentException.class, () -> FlowProblem.wide(sand, 0, 0, -4, -4, -10));
+    assertThrows(IllegalArgumentException.class, () -> FlowProblem.wide(sand, 1, 1, -4, -4, -8));
+    assertThrows(IllegalArgumentException.class, () -> PermeableLayer.isotropic(0, -1, 0));
   }
 }
