@@ -47,7 +47,9 @@ public record BasalHeave(
    */
   public OptionalDouble terzaghi(double toHardLayer) {
     double net = unitWeight + load / depth - strength / drivingWidth(toHardLayer);
-    return net > 0 ? OptionalDouble.of(TERZAGHI * strength / (depth * net)) : OptionalDouble.empty();
+    return net > 0
+        ? OptionalDouble.of(TERZAGHI * strength / (depth * net))
+        : OptionalDouble.empty();
   }
 
   /**

@@ -8,7 +8,9 @@ import java.util.OptionalDouble;
  * of each slice, without shear between slices.
  */
 public final class Bishop {
-  /** Below this m_α the normal force at a steep exit loses its meaning (Whitman and Bailey 1967). */
+  /**
+   * Below this m_α the normal force at a steep exit loses its meaning (Whitman and Bailey 1967).
+   */
   public static final double LEAST_M_ALPHA = 0.2;
 
   private static final int ITERATIONS = 200;

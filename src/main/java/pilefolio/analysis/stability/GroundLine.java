@@ -63,7 +63,6 @@ public record GroundLine(List<Point> points) {
       return left.level();
     }
     Point right = points.get(next);
-    return left.level()
-        + (right.level() - left.level()) * (x - left.x()) / (right.x() - left.x());
+    return left.level() + (right.level() - left.level()) * (x - left.x()) / (right.x() - left.x());
   }
 }

@@ -39,9 +39,10 @@ public record SlipCircle(double x, double y, double radius, double exit, double 
         / 2;
   }
 
-  /** The circle through two points of the surface with half the angle between them at the centre. */
-  static SlipCircle through(
-      GroundLine.Point exit, GroundLine.Point entry, double halfAngleRad) {
+  /**
+   * The circle through two points of the surface with half the angle between them at the centre.
+   */
+  static SlipCircle through(GroundLine.Point exit, GroundLine.Point entry, double halfAngleRad) {
     double dx = entry.x() - exit.x();
     double dy = entry.level() - exit.level();
     double chord = Math.hypot(dx, dy);

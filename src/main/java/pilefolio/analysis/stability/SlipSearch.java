@@ -83,7 +83,7 @@ public record SlipSearch(
           // Squares: closer together near the wall.
           double a = 1 - Math.pow(1 - (double) i / EXITS, 2);
           double b = Math.pow((double) j / ENTRIES, 2);
-          grid.add(trial(new double[] {a, b, (double) k / ANGLES}, count));
+          grid.add(trial(a, b, (double) k / ANGLES, count));
         }
       }
     }
@@ -98,12 +98,12 @@ public record SlipSearch(
     if (Double.isInfinite(best.factor())) {
       return Optional.empty();
     }
-    double[] at = best.at();
-    boolean edge = at[0] <= 0 || at[1] >= 1;
+    boolean edge = best.exit() <= 0 || best.entry() >= 1;
     return Optional.of(new Found(best.circle(), best.factor(), count.answered, edge));
   }
 
-  private record Trial(double[] at, SlipCircle circle, double factor) {}
+  /** Shares of the ranges of exit, entry and roundness, and what came of them. */
+  private record Trial(double exit, double entry, double round, SlipCircle circle, double factor) {}
 
   private static final class Count {
     private int answered;
@@ -116,15 +116,15 @@ public record SlipSearch(
       Trial better = best;
       for (int a = -1; a <= 1; a++) {
         for (int b = -1; b <= 1; b++) {
-          double exit = clamp(best.at()[0] + a * step / EXITS);
-          double entry = clamp(best.at()[1] + b * step / ENTRIES);
-          Trial t = roundness(exit, entry, best.at()[2], step / ANGLES, count);
+          double exit = clamp(best.exit() + a * step / EXITS);
+          double entry = clamp(best.entry() + b * step / ENTRIES);
+          Trial t = roundness(exit, entry, best.round(), step / ANGLES, count);
           if (t.factor() < better.factor()) {
             better = t;
           }
         }
       }
-      if (better == best) {
+      if (better.factor() >= best.factor()) {
         step /= 2;
       }
       best = better;
@@ -140,27 +140,24 @@ public record SlipSearch(
   private Trial roundness(double exit, double entry, double near, double reach, Count count) {
     double low = clamp(near - reach);
     double high = clamp(near + reach);
-    Trial left = trial(new double[] {exit, entry, high - GOLDEN * (high - low)}, count);
-    Trial right = trial(new double[] {exit, entry, low + GOLDEN * (high - low)}, count);
+    Trial left = trial(exit, entry, high - GOLDEN * (high - low), count);
+    Trial right = trial(exit, entry, low + GOLDEN * (high - low), count);
     Trial best = better(left, right);
     for (int i = 0; i < SECTIONS; i++) {
       if (left.factor() < right.factor()) {
-        high = right.at()[2];
+        high = right.round();
         right = left;
-        left = trial(new double[] {exit, entry, high - GOLDEN * (high - low)}, count);
+        left = trial(exit, entry, high - GOLDEN * (high - low), count);
         best = better(best, left);
       } else {
-        low = left.at()[2];
+        low = left.round();
         left = right;
-        right = trial(new double[] {exit, entry, low + GOLDEN * (high - low)}, count);
+        right = trial(exit, entry, low + GOLDEN * (high - low), count);
         best = better(best, right);
       }
     }
     // The best may stand on an end, such as the circle that just passes the toe.
-    Trial ends =
-        better(
-            trial(new double[] {exit, entry, low}, count),
-            trial(new double[] {exit, entry, high}, count));
+    Trial ends = better(trial(exit, entry, low, count), trial(exit, entry, high, count));
     return better(best, ends);
   }
 
@@ -168,22 +165,22 @@ public record SlipSearch(
     return b.factor() < a.factor() ? b : a;
   }
 
-  private Trial trial(double[] at, Count count) {
-    double exit = exitFrom + at[0] * (exitTo - exitFrom);
-    double entry = entryFrom + at[1] * (entryTo - entryFrom);
+  private Trial trial(double exitShare, double entryShare, double round, Count count) {
+    double exit = exitFrom + exitShare * (exitTo - exitFrom);
+    double entry = entryFrom + entryShare * (entryTo - entryFrom);
     GroundLine.Point low = new GroundLine.Point(exit, section.surface().before(exit));
     GroundLine.Point high = new GroundLine.Point(entry, section.surface().after(entry));
     double flat = flattest(low, high);
-    double round = roundest(low, high, flat);
-    if (!(round >= flat) || high.level() < low.level() || entry - exit < 1e-6) {
-      return new Trial(at, null, Double.POSITIVE_INFINITY);
+    double upright = roundest(low, high, flat);
+    if (!(upright >= flat) || high.level() < low.level() || entry - exit < 1e-6) {
+      return new Trial(exitShare, entryShare, round, null, Double.POSITIVE_INFINITY);
     }
-    SlipCircle circle = SlipCircle.through(low, high, flat + at[2] * (round - flat));
+    SlipCircle circle = SlipCircle.through(low, high, flat + round * (upright - flat));
     OptionalDouble factor = factor(circle, SEARCH_SLICES);
     if (factor.isPresent()) {
       count.answered++;
     }
-    return new Trial(at, circle, factor.orElse(Double.POSITIVE_INFINITY));
+    return new Trial(exitShare, entryShare, round, circle, factor.orElse(Double.POSITIVE_INFINITY));
   }
 
   /** Factor of safety of a circle with about so many slices; empty if there is no answer. */

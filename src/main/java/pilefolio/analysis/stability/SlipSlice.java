@@ -45,7 +45,6 @@ public record SlipSlice(
 
   /** Strength along the base before division by m_α, kN/m; friction is not taken below zero. */
   public double resistance() {
-    return cohesion * width()
-        + Math.max(0, vertical() - pore * width()) * Math.tan(phiRad);
+    return cohesion * width() + Math.max(0, vertical() - pore * width()) * Math.tan(phiRad);
   }
 }

@@ -16,7 +16,8 @@ public record SlipSupport(
 
   public SlipSupport {
     if (!(force >= 0 && inclinationRad >= 0 && inclinationRad < Math.PI / 2)) {
-      throw new OutsideRange("a support has a force of zero or more and points down at most steeply");
+      throw new OutsideRange(
+          "a support has a force of zero or more and points down at most steeply");
     }
     if (!(freeLength >= 0 && bondLength >= 0)) {
       throw new OutsideRange("lengths of an anchor are zero or more");
@@ -58,7 +59,6 @@ public record SlipSupport(
   public double moment(SlipCircle circle) {
     return share(circle)
         * force
-        * ((circle.y() - level) * Math.cos(inclinationRad)
-            + circle.x() * Math.sin(inclinationRad));
+        * ((circle.y() - level) * Math.cos(inclinationRad) + circle.x() * Math.sin(inclinationRad));
   }
 }

@@ -91,8 +91,7 @@ public record StepSeepage(double front, double behind, double headLoss, double t
         u == 0
             ? tipAngleRad
             : bisect(w -> cosh * Math.sin(w) - b * w - target, 0, Math.acos(b / cosh));
-    return new Point(
-        u, v, scale() * (Math.sinh(u) * Math.cos(v) - b * u), headLoss * v / Math.PI);
+    return new Point(u, v, scale() * (Math.sinh(u) * Math.cos(v) - b * u), headLoss * v / Math.PI);
   }
 
   /**
@@ -108,7 +107,9 @@ public record StepSeepage(double front, double behind, double headLoss, double t
     return atTipLevel(bisect(w -> atTipLevel(w).x() - x, 0, far));
   }
 
-  /** Mean head above the one in front on the level of the tip, from the wall to half its depth, m. */
+  /**
+   * Mean head above the one in front on the level of the tip, from the wall to half its depth, m.
+   */
   public double meanHeadUnderPrism() {
     double last = atDistance(front / 2).u();
     double area = 0;

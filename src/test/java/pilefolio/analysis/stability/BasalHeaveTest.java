@@ -73,7 +73,6 @@ class BasalHeaveTest {
   @Test
   void sideShear() {
     assertEquals(1.8661, new BasalHeave(35, 18, 8, 4, 10).chang(12, DEEP), 1e-4);
-    assertThrows(
-        OutsideRange.class, () -> new BasalHeave(35, 18, 8, 4, 10).chang(3, DEEP));
+    assertThrows(OutsideRange.class, () -> new BasalHeave(35, 18, 8, 4, 10).chang(3, DEEP));
   }
 }

@@ -15,8 +15,7 @@ import pilefolio.analysis.earth.UndrainedStrength;
 class BishopTest {
   private static SoilProfile ground(double top, double gamma, Strength strength) {
     return new SoilProfile(
-        List.of(
-            new SoilLayer("soil", top, Double.NEGATIVE_INFINITY, gamma, gamma, strength)));
+        List.of(new SoilLayer("soil", top, Double.NEGATIVE_INFINITY, gamma, gamma, strength)));
   }
 
   /** Giam and Donald (1989), EX1(a): 10 m at 2H:1V, c' 3 kPa, φ' 19.6°, 20 kN/m³; answer 1.00. */
@@ -53,8 +52,7 @@ class BishopTest {
 
   @Test
   void searchFindsTheSimpleSlope() {
-    SlipSearch search =
-        new SlipSearch(simpleSlope(), 22, 34, 42, 66, OptionalDouble.empty(), -100);
+    SlipSearch search = new SlipSearch(simpleSlope(), 22, 34, 42, 66, OptionalDouble.empty(), -100);
     SlipSearch.Found found = search.find().orElseThrow();
     double fine = search.factor(found.circle(), 2000).orElseThrow();
     assertEquals(0.985, fine, 0.00985);
@@ -79,7 +77,8 @@ class BishopTest {
             SlipWater.atRest(27, 27, 9.81),
             List.of(new StripLoad(50, 60, 15, false)),
             List.of());
-    List<SlipSlice> slices = wet.slices(new SlipCircle(32, 50, 28, 32 - Math.sqrt(159), 32 + Math.sqrt(559)), 400);
+    List<SlipSlice> slices =
+        wet.slices(new SlipCircle(32, 50, 28, 32 - Math.sqrt(159), 32 + Math.sqrt(559)), 400);
     double bishop = Bishop.factor(slices, 0).orElseThrow();
     assertEquals(bishop, Spencer.factor(slices), 0.01 * bishop);
   }
@@ -88,8 +87,7 @@ class BishopTest {
   @Test
   void withoutFrictionTheArcDecides() {
     SlipSection section =
-        SlipSection.dry(
-            GroundLine.step(0, 6), ground(6, 18, new UndrainedStrength(40, 0, 0)));
+        SlipSection.dry(GroundLine.step(0, 6), ground(6, 18, new UndrainedStrength(40, 0, 0)));
     double x = -2;
     double y = 9;
     double radius = Math.hypot(2, 9);
@@ -122,8 +120,7 @@ class BishopTest {
               ground(1, 1, new UndrainedStrength(1, 0, 0)));
       // Toe circles: the exit stands at the toe.
       SlipSearch search =
-          new SlipSearch(
-              section, -1e-6, 0, crest + 0.05, crest + 3, OptionalDouble.empty(), -5);
+          new SlipSearch(section, -1e-6, 0, crest + 0.05, crest + 3, OptionalDouble.empty(), -5);
       SlipSearch.Found found = search.find().orElseThrow();
       double factor = search.factor(found.circle(), 400).orElseThrow();
       assertEquals(numbers[i], 1 / factor, 0.005 * numbers[i]);
@@ -133,10 +130,8 @@ class BishopTest {
   @Test
   void verticalCutInClay() {
     SlipSection section =
-        SlipSection.dry(
-            GroundLine.step(0, 6), ground(6, 18, new UndrainedStrength(40, 0, 0)));
-    SlipSearch search =
-        new SlipSearch(section, -6, 0, 0.01, 18, OptionalDouble.empty(), -6);
+        SlipSection.dry(GroundLine.step(0, 6), ground(6, 18, new UndrainedStrength(40, 0, 0)));
+    SlipSearch search = new SlipSearch(section, -6, 0, 0.01, 18, OptionalDouble.empty(), -6);
     SlipSearch.Found found = search.find().orElseThrow();
     assertEquals(1.419, search.factor(found.circle(), 400).orElseThrow(), 0.005 * 1.419);
   }

@@ -80,7 +80,8 @@ class SeepageTest {
   /** EN 1997-1, HYD: the two forms of the condition do not ask for the same. */
   @Test
   void twoFormsOfTheCondition() {
-    assertEquals(26.49 / 33.08, new HeavePrism(4, 19, WATER, 2.0).utilisationByForces(1.35, 0.9), 1e-3);
+    assertEquals(
+        26.49 / 33.08, new HeavePrism(4, 19, WATER, 2.0).utilisationByForces(1.35, 0.9), 1e-3);
     assertTrue(new HeavePrism(4, 19, WATER, 2.5).utilisationByForces(1.35, 0.9) > 1);
     HeavePrism mild = new HeavePrism(4, 19, WATER, 1.5);
     assertTrue(mild.utilisationByForces(1.35, 0.9) < 1);

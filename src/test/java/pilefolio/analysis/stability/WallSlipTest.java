@@ -84,8 +84,7 @@ class WallSlipTest {
   @Test
   void waterAndLoadLowerTheFactor() {
     double dry = find(plain()).factor();
-    double wet =
-        find(section(LAYERS, SlipWater.atRest(0, 6, 9.81), List.of(), List.of())).factor();
+    double wet = find(section(LAYERS, SlipWater.atRest(0, 6, 9.81), List.of(), List.of())).factor();
     StripLoad road = new StripLoad(1, 11, 20, true);
     double loaded = find(section(LAYERS, SlipWater.none(), List.of(road), List.of())).factor();
     assertTrue(wet < dry && loaded < dry);
@@ -131,8 +130,7 @@ class WallSlipTest {
                     9.81,
                     9.81,
                     new UndrainedStrength(40, 0, 0))));
-    SlipSection section =
-        section(clay, SlipWater.atRest(8, 8, 9.81), List.of(), List.of());
+    SlipSection section = section(clay, SlipWater.atRest(8, 8, 9.81), List.of(), List.of());
     SlipCircle circle = circle(8 + 1e-9);
     double driving = driving(section.slices(circle, 4000));
     double holding = section.holdingMoment(circle) / circle.radius();
@@ -152,10 +150,8 @@ class WallSlipTest {
     assertEquals(0, none.share(circle), 1e-12);
     // Half of the bond beyond: the crossing lies in its middle.
     double crossing = crossing(circle, 5, inclination);
-    assertEquals(
-        0.5, new SlipSupport(5, 150, inclination, crossing - 3, 6).share(circle), 1e-9);
-    double arm =
-        (circle.y() - 5) * Math.cos(inclination) + circle.x() * Math.sin(inclination);
+    assertEquals(0.5, new SlipSupport(5, 150, inclination, crossing - 3, 6).share(circle), 1e-9);
+    double arm = (circle.y() - 5) * Math.cos(inclination) + circle.x() * Math.sin(inclination);
     assertEquals(150 * arm, whole.moment(circle), 1e-9);
     SlipSection anchored = section(LAYERS, SlipWater.none(), List.of(), List.of(whole));
     assertTrue(find(anchored).factor() > find(plain()).factor());
@@ -196,7 +192,8 @@ class WallSlipTest {
       Strength strength =
           i % 2 == 0
               ? new UndrainedStrength(5 + 100 * random.nextDouble(), random.nextDouble() * 5, 0)
-              : DrainedStrength.ofDegrees(random.nextDouble() * 5, 15 + 25 * random.nextDouble(), 0, 0);
+              : DrainedStrength.ofDegrees(
+                  random.nextDouble() * 5, 15 + 25 * random.nextDouble(), 0, 0);
       SlipSection section =
           section(
               uniform(strength),
