@@ -68,7 +68,7 @@ final class WallSheet {
               "Centre to centre of a primary and the next secondary, not of two primaries; of two piles"
                   + " or beams of a wall without primaries; width of one sheet pile.")
           .hard(100, 5000)
-          .usual(300, 1400)
+          .usual(300, 3000)
           .required()
           .such("700");
   static final NumberColumn SECONDARIES =
