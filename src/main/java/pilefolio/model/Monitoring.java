@@ -12,6 +12,8 @@ import pilefolio.findings.CellRef;
  * @param quantity what is measured, in words
  * @param amber first trigger, in the unit of the cell
  * @param red second trigger, in the unit of the cell
+ * @param run id of the run whose displacement is measured
+ * @param neighbour name of the neighbour whose settlement is measured
  * @param frequency how often, in words
  * @param responsible who reads it
  */
@@ -22,5 +24,7 @@ public record Monitoring(
     String quantity,
     Optional<Value> amber,
     Optional<Value> red,
+    Optional<String> run,
+    Optional<String> neighbour,
     String frequency,
     String responsible) {}

@@ -10,10 +10,12 @@ import java.util.Optional;
  * @param excavationWidth width of the excavation in front, m
  * @param excavationLength length of the excavation along the run, m
  * @param displacementLimit greatest horizontal displacement allowed, m
+ * @param settlement how the ground behind settles
  */
 public record RunAnalysis(
     Optional<Value> stiffness,
     Value slopeBehind,
     Optional<Value> excavationWidth,
     Optional<Value> excavationLength,
-    Optional<Value> displacementLimit) {}
+    Optional<Value> displacementLimit,
+    SettlementForecast settlement) {}

@@ -46,6 +46,11 @@ final class IdRule implements Rule {
   private static Map<String, Set<String>> ids(Book book, Consumer<Finding> findings) {
     Map<String, Set<String>> ids = new LinkedHashMap<>();
     for (SheetSpec spec : WorkbookSpec.SHEETS) {
+      if (spec.columns().get(0) instanceof TextColumn name
+          && name.role() == TextColumn.Role.WORDS) {
+        Set<String> met = ids.computeIfAbsent(spec.name(), sheet -> new LinkedHashSet<>());
+        book.rows(spec).forEach(row -> row.find(name).ifPresent(met::add));
+      }
       if (spec.columns().get(0) instanceof TextColumn id && id.role() == TextColumn.Role.ID) {
         Set<String> met = ids.computeIfAbsent(spec.name(), name -> new LinkedHashSet<>());
         Set<String> folded = new LinkedHashSet<>();

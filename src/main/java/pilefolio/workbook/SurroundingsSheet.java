@@ -2,9 +2,12 @@ package pilefolio.workbook;
 
 import static pilefolio.workbook.ChoiceColumn.choice;
 import static pilefolio.workbook.NumberColumn.number;
+import static pilefolio.workbook.TextColumn.nameOf;
 import static pilefolio.workbook.TextColumn.reference;
 import static pilefolio.workbook.TextColumn.words;
 
+import pilefolio.model.AllowedDamage;
+import pilefolio.model.BuildingForm;
 import pilefolio.model.Monitoring;
 import pilefolio.model.Neighbour;
 import pilefolio.model.NeighbourKind;
@@ -33,6 +36,24 @@ final class SurroundingsSheet {
           .hard(0.1, 100)
           .usual(2, 50)
           .such("5");
+  static final NumberColumn EXTENT =
+      number("Extent", "m", "Of a building, away from the wall.")
+          .hard(0.5, 300)
+          .usual(3, 60)
+          .such("9.5");
+  static final NumberColumn HEIGHT =
+      number("Height", "m", "Of a building, from foundation to eaves.")
+          .hard(1, 300)
+          .usual(2.5, 60)
+          .such("7");
+  static final NumberColumn STIFFNESS_RATIO =
+      number("E/G", "", "Modulus of elasticity over shear modulus of a building; more for a frame.")
+          .hard(0.1, 50)
+          .usual(0.5, 15)
+          .standard(2.6);
+  static final ChoiceColumn<AllowedDamage> ALLOWED =
+      choice("Damage allowed", AllowedDamage.class, "Greatest category allowed at a building.")
+          .such(AllowedDamage.VERY_SLIGHT);
   static final TextColumn NOTE = words("Note", "Anything else.", "Condition survey before start");
 
   static final SheetSpec NEIGHBOURS =
@@ -47,6 +68,10 @@ final class SurroundingsSheet {
           FOUNDATION,
           SETTLEMENT_LIMIT,
           VIBRATION_LIMIT,
+          EXTENT,
+          HEIGHT,
+          STIFFNESS_RATIO,
+          ALLOWED,
           NOTE);
 
   static final TextColumn INSTRUMENT =
@@ -58,6 +83,15 @@ final class SurroundingsSheet {
       number("Amber trigger", "mm", "First trigger.").hard(0.1, 500).usual(1, 100).such("6");
   static final NumberColumn RED =
       number("Red trigger", "mm", "Second trigger.").hard(0.1, 500).usual(1, 100).such("10");
+  static final TextColumn OF_RUN =
+      reference(
+          "Of run", "Wall runs", "Run whose displacement the triggers are compared with.", "A");
+  static final TextColumn OF_NEIGHBOUR =
+      nameOf(
+          "Of neighbour",
+          "Neighbours",
+          "Neighbour whose settlement the triggers are compared with.",
+          "House, Mill Lane 6");
   static final TextColumn FREQUENCY =
       words("Frequency", "How often.", "Daily while excavating").required();
   static final TextColumn READER = words("Read by", "Who reads it.", "Site surveyor");
@@ -72,6 +106,8 @@ final class SurroundingsSheet {
           QUANTITY,
           AMBER,
           RED,
+          OF_RUN,
+          OF_NEIGHBOUR,
           FREQUENCY,
           READER);
 
@@ -107,6 +143,8 @@ final class SurroundingsSheet {
         row.find(FOUNDATION),
         row.find(SETTLEMENT_LIMIT),
         row.find(VIBRATION_LIMIT),
+        new BuildingForm(
+            row.find(EXTENT), row.find(HEIGHT), row.quiet(STIFFNESS_RATIO), row.find(ALLOWED)),
         row.textOr(NOTE));
   }
 
@@ -118,6 +156,8 @@ final class SurroundingsSheet {
         row.get(QUANTITY),
         row.find(AMBER),
         row.find(RED),
+        row.find(OF_RUN),
+        row.find(OF_NEIGHBOUR),
         row.get(FREQUENCY),
         row.textOr(READER));
   }

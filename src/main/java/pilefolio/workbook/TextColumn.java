@@ -46,6 +46,11 @@ public record TextColumn(
     return new TextColumn(name, Role.REFERENCE, target, ID_LENGTH, Need.OPTIONAL, meaning, example);
   }
 
+  /** A reference to a row of a sheet whose first column holds words. */
+  static TextColumn nameOf(String name, String target, String meaning, String example) {
+    return new TextColumn(name, Role.REFERENCE, target, USUAL, Need.OPTIONAL, meaning, example);
+  }
+
   TextColumn required() {
     return new TextColumn(name, role, target, longest, Need.REQUIRED, meaning, example);
   }

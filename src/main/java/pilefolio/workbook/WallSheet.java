@@ -15,6 +15,8 @@ import pilefolio.model.PileSpec;
 import pilefolio.model.RunAnalysis;
 import pilefolio.model.RunLevels;
 import pilefolio.model.RunLine;
+import pilefolio.model.SettlementForecast;
+import pilefolio.model.SettlementShape;
 import pilefolio.model.Technique;
 import pilefolio.model.WallRun;
 import pilefolio.model.WallType;
@@ -125,6 +127,20 @@ final class WallSheet {
           .hard(1, 500)
           .usual(5, 100)
           .such("25");
+  static final ChoiceColumn<SettlementShape> SETTLEMENT_SHAPE =
+      choice(
+              "Settlement shape",
+              SettlementShape.class,
+              "How the ground behind settles with distance; H is the retained height.")
+          .such(SettlementShape.SAND_TRIANGLE);
+  static final NumberColumn SETTLEMENT_RATIO =
+      number(
+              "Settlement ratio",
+              "",
+              "Greatest settlement over greatest displacement of the wall; records average 0.75.")
+          .hard(0.1, 3)
+          .usual(0.5, 1.5)
+          .standard(1);
   static final NumberColumn UNPLANNED =
       number(
               "Unplanned excavation",
@@ -168,7 +184,9 @@ final class WallSheet {
           SLOPE,
           WIDTH,
           EXTENT,
-          DISPLACEMENT);
+          DISPLACEMENT,
+          SETTLEMENT_SHAPE,
+          SETTLEMENT_RATIO);
 
   static final TextColumn RUN =
       reference("Run", "Wall runs", "Run the piles belong to.", "A").required();
@@ -270,7 +288,8 @@ final class WallSheet {
             row.quiet(SLOPE),
             row.find(WIDTH),
             row.find(EXTENT),
-            row.find(DISPLACEMENT)));
+            row.find(DISPLACEMENT),
+            new SettlementForecast(row.find(SETTLEMENT_SHAPE), row.quiet(SETTLEMENT_RATIO))));
   }
 
   private static PileSpec pileSpec(Row row) {

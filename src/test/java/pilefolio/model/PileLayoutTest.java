@@ -69,7 +69,8 @@ class PileLayoutTest {
             value(0, Units.DEG),
             Optional.empty(),
             Optional.empty(),
-            Optional.empty()));
+            Optional.empty(),
+            new SettlementForecast(Optional.empty(), value(1, Units.ONE))));
   }
 
   @Test
