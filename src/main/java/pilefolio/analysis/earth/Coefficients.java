@@ -43,4 +43,15 @@ public record Coefficients(
       CoefficientMethod method, double kA, double kAc, double kP, double kPc) {
     return new Coefficients(method, kA, kAc, kP, kPc, Optional.empty(), Optional.empty(), Set.of());
   }
+
+  /** The same with another passive coefficient on stress. */
+  Coefficients withPassive(double other) {
+    return new Coefficients(method, kA, kAc, other, kPc, activeFan, passiveFan, cautions);
+  }
+
+  /** The active coefficients of these with the passive ones of others. */
+  Coefficients withPassiveOf(Coefficients other) {
+    return new Coefficients(
+        method, kA, kAc, other.kP, other.kPc, activeFan, other.passiveFan, other.cautions);
+  }
 }

@@ -4,8 +4,8 @@ package pilefolio.analysis.earth;
  * Every value that leads to the pressure at one level on one side, so that a table can print them.
  *
  * <p>Active: {@code earthUnlimited} = K·σ'_v − K_c·c. Passive: K·σ'_v + K_c·c. The pressure on the
- * wall is {@code earthFactor·earth + waterFactor·u}. In an undrained layer u is zero and σ'_v is
- * the total stress.
+ * wall is {@code earthFactor·earth + waterFactor·u} and what is added to it. In an undrained layer
+ * u is zero and σ'_v is the total stress.
  *
  * @param level level, m
  * @param depth depth below the ground surface of this side, m
@@ -21,6 +21,7 @@ package pilefolio.analysis.earth;
  * @param limit which limit governs
  * @param earthFactor factor on the earth pressure, with the share of the wall on which it acts
  * @param waterFactor factor on the water pressure, likewise
+ * @param added pressure from local loads and earthquake
  */
 public record PressureNode(
     double level,
@@ -36,7 +37,8 @@ public record PressureNode(
     double earth,
     Limit limit,
     double earthFactor,
-    double waterFactor) {
+    double waterFactor,
+    Added added) {
 
   /** Which expression gives the earth pressure. */
   public enum Limit {
@@ -66,11 +68,32 @@ public record PressureNode(
         earth,
         limit,
         earthShare * earthFactor,
-        waterShare * waterFactor);
+        waterShare * waterFactor,
+        added.on(earthShare));
+  }
+
+  /** The same values with pressure added. */
+  PressureNode with(Added other) {
+    return new PressureNode(
+        level,
+        depth,
+        layer,
+        sigmaV,
+        u,
+        sigmaVEffective,
+        k,
+        kc,
+        cohesion,
+        earthUnlimited,
+        earth,
+        limit,
+        earthFactor,
+        waterFactor,
+        other);
   }
 
   /** Pressure on the wall, kPa, factored; below the excavation the mean over the length of wall. */
   public double pressure() {
-    return earthFactor * earth + waterFactor * u;
+    return earthFactor * earth + waterFactor * u + added.factored();
   }
 }

@@ -162,6 +162,17 @@ record Stretch(
         value(limit, level),
         limit,
         active ? factors.onPermanent() : factors.onPassive(),
-        factors.onWater());
+        factors.onWater(),
+        Added.NOTHING);
+  }
+
+  /** Vertical stress that the coefficient multiplies, kPa, at a level. */
+  double effective(double level) {
+    return sigma(level) - u(level);
+  }
+
+  /** Vertical force of it over the stretch, kN per metre of wall and metre. */
+  double effectiveForce() {
+    return (upper - lower) * (sigmaUpper - uUpper + sigmaLower - uLower) / 2;
   }
 }

@@ -13,6 +13,7 @@ package pilefolio.analysis.earth;
  * @param ruleBehind tension and minimum pressure behind
  * @param ruleFront tension and minimum pressure in front
  * @param factors factors on pressures
+ * @param surroundings slope, local loads, other pore pressures and earthquake
  */
 public record WallGround(
     SoilProfile profile,
@@ -23,10 +24,35 @@ public record WallGround(
     double gammaWater,
     CohesionRule ruleBehind,
     CohesionRule ruleFront,
-    PressureFactors factors) {
+    PressureFactors factors,
+    Surroundings surroundings) {
 
   /** Unit weight of water, kN/m³. */
   public static final double GAMMA_WATER = 9.81;
+
+  /** Level ground without local loads, water from its levels, no earthquake. */
+  public WallGround(
+      SoilProfile profile,
+      CoefficientMethod method,
+      Side behind,
+      Side front,
+      WaterFlow flow,
+      double gammaWater,
+      CohesionRule ruleBehind,
+      CohesionRule ruleFront,
+      PressureFactors factors) {
+    this(
+        profile,
+        method,
+        behind,
+        front,
+        flow,
+        gammaWater,
+        ruleBehind,
+        ruleFront,
+        factors,
+        Surroundings.NONE);
+  }
 
   public WallGround {
     if (!(behind.groundLevel() > front.groundLevel())) {
@@ -58,25 +84,52 @@ public record WallGround(
   /** The same ground with other factors. */
   public WallGround withFactors(PressureFactors other) {
     return new WallGround(
-        profile, method, behind, front, flow, gammaWater, ruleBehind, ruleFront, other);
+        profile,
+        method,
+        behind,
+        front,
+        flow,
+        gammaWater,
+        ruleBehind,
+        ruleFront,
+        other,
+        surroundings);
   }
 
   /** The same ground with other rules for cohesion. */
   public WallGround withRules(CohesionRule forBehind, CohesionRule forFront) {
     return new WallGround(
-        profile, method, behind, front, flow, gammaWater, forBehind, forFront, factors);
+        profile,
+        method,
+        behind,
+        front,
+        flow,
+        gammaWater,
+        forBehind,
+        forFront,
+        factors,
+        surroundings);
   }
 
   /** The same ground with another rule for flow. */
   public WallGround withFlow(WaterFlow other) {
     return new WallGround(
-        profile, method, behind, front, other, gammaWater, ruleBehind, ruleFront, factors);
+        profile,
+        method,
+        behind,
+        front,
+        other,
+        gammaWater,
+        ruleBehind,
+        ruleFront,
+        factors,
+        surroundings);
   }
 
   /** The same ground with another unit weight of water, kN/m³. */
   public WallGround withGammaWater(double other) {
     return new WallGround(
-        profile, method, behind, front, flow, other, ruleBehind, ruleFront, factors);
+        profile, method, behind, front, flow, other, ruleBehind, ruleFront, factors, surroundings);
   }
 
   /** The same ground with the excavation lowered by an unplanned depth, m. */
@@ -90,7 +143,19 @@ public record WallGround(
         gammaWater,
         ruleBehind,
         ruleFront,
-        factors);
+        factors,
+        surroundings);
+  }
+
+  /** The same ground with other surroundings. */
+  public WallGround with(Surroundings other) {
+    return new WallGround(
+        profile, method, behind, front, flow, gammaWater, ruleBehind, ruleFront, factors, other);
+  }
+
+  /** The layers on one side. */
+  public SoilProfile layers(boolean behindSide) {
+    return behindSide ? profile : surroundings.frontLayers().orElse(profile);
   }
 
   /** Retained height, m. */

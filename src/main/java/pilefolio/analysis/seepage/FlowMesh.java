@@ -6,10 +6,8 @@ import java.util.TreeSet;
 
 /**
  * Lines of a rectangular mesh: fine at the wall, its toe and the surface in front, wider with
- * distance.
- *
- * @param x vertical lines from behind to the front; the wall stands at zero
- * @param y horizontal lines from the base up
+ * distance. Vertical lines x run from behind to the front, with the wall at zero; horizontal lines
+ * y from the base up.
  */
 final class FlowMesh {
   private static final double GROWTH = 0.3;

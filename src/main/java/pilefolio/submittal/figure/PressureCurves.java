@@ -108,7 +108,8 @@ record PressureCurves(DrawingUnits units) {
         a.earth() + t * (b.earth() - a.earth()),
         a.limit(),
         a.earthFactor(),
-        a.waterFactor());
+        a.waterFactor(),
+        a.added().toward(b.added(), t));
   }
 
   private Optional<Curve> water(List<PressureSegment> segments) {
