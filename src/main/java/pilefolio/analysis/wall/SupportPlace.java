@@ -6,8 +6,8 @@ import java.util.Locale;
 final class SupportPlace {
   private SupportPlace() {}
 
-  /** What is wrong with the place of a support; null if nothing is. */
-  static NoEquilibrium fault(WallLoading loading, double supportLevel) {
+  /** A support that does not lie on the exposed wall; null if it does. */
+  static NoEquilibrium offWall(WallLoading loading, double supportLevel) {
     double exc = loading.excavationLevel();
     double top = loading.acting(loading.searchBottom()).topLevel();
     if (!(supportLevel > exc && supportLevel <= top)) {
@@ -21,6 +21,16 @@ final class SupportPlace {
               exc,
               top));
     }
+    return null;
+  }
+
+  /** What is wrong with the place of a support; null if nothing is. */
+  static NoEquilibrium fault(WallLoading loading, double supportLevel) {
+    NoEquilibrium off = offWall(loading, supportLevel);
+    if (off != null) {
+      return off;
+    }
+    double exc = loading.excavationLevel();
     NetPressure exposed = loading.acting(exc);
     double about = exposed.momentAbout(supportLevel);
     if (about > 0) {

@@ -6,7 +6,8 @@ public sealed interface WallMethod
         FourForceCantilever,
         FreeEarthSupport,
         FixedEarthSupport,
-        EquivalentBeam {
+        EquivalentBeam,
+        LowestSpan {
 
   /** The shallowest embedment in equilibrium, or the reason why there is none. */
   WallOutcome solve(WallLoading loading);
