@@ -6,7 +6,7 @@ package pilefolio.analysis.staged;
  * plastic the next step is exact.
  */
 final class StageIteration {
-  private static final double TOLERANCE = 1e-9;
+  private static final double TOLERANCE = 1e-8;
   private static final double TOLERANCE_OF_ROUNDING = 1e-6;
   private static final double LEAST_PIVOT = 1e-12;
   private static final double SOFT = 1e-4;
