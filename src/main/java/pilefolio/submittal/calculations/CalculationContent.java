@@ -32,6 +32,9 @@ import pilefolio.trace.Verdict.Result;
  * @param layerUnits units of the columns of the layer table
  * @param runs wall runs
  * @param stageUnits units of the columns of the stage table
+ * @param stateUnits units of the columns of the table of layer states
+ * @param supportUnits units of the columns of the support table
+ * @param loadUnits units of the columns of the table of local loads
  * @param figures figures at the head of the run chapter, by run id
  * @param chapters the checks by family
  * @param counts count of questions by result words
@@ -52,6 +55,9 @@ public record CalculationContent(
     List<String> layerUnits,
     List<RunView> runs,
     List<String> stageUnits,
+    List<String> stateUnits,
+    List<String> supportUnits,
+    List<String> loadUnits,
     Map<String, List<FigureRef>> figures,
     List<Chapter> chapters,
     Map<String, Integer> counts,
@@ -103,6 +109,9 @@ public record CalculationContent(
         tables.layerUnits(),
         tables.runs(),
         tables.stageUnits(),
+        tables.stateUnits(),
+        tables.supportUnits(),
+        tables.loadUnits(),
         figures,
         chapters(submittal, figures),
         counts(submittal),

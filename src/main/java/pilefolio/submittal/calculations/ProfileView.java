@@ -2,7 +2,10 @@ package pilefolio.submittal.calculations;
 
 import java.util.List;
 
-/** A ground profile: its facts, a row of numbers a layer, and the words on each layer. */
+/**
+ * A ground profile: its facts, a row of numbers a layer, the words on each layer, and initial
+ * state, stiffness and water of the layers if any of these was entered.
+ */
 public record ProfileView(
     String id,
     String investigation,
@@ -10,4 +13,5 @@ public record ProfileView(
     String groundwater,
     String temperature,
     List<List<String>> layers,
-    List<List<String>> descriptions) {}
+    List<List<String>> descriptions,
+    List<List<String>> states) {}

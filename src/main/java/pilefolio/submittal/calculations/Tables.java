@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import pilefolio.model.GroundProfile;
 import pilefolio.model.Layer;
+import pilefolio.model.LayerState;
+import pilefolio.model.LocalLoad;
 import pilefolio.model.PileSpec;
 import pilefolio.model.Stage;
 import pilefolio.model.Submission;
@@ -71,7 +73,8 @@ final class Tables {
               rows,
               profile.layers().stream()
                   .map(layer -> List.of(layer.name(), layer.description(), layer.source()))
-                  .toList()));
+                  .toList(),
+              states(profile)));
     }
     return views;
   }
@@ -91,6 +94,101 @@ final class Tables {
             + " / "
             + text.number(layer.wallFrictionPassive().si(), Units.ONE),
         text.number(layer.n60(), Units.ONE));
+  }
+
+  private List<List<String>> states(GroundProfile profile) {
+    boolean any =
+        profile.layers().stream()
+            .map(Layer::state)
+            .anyMatch(
+                s ->
+                    s.atRest().isPresent()
+                        || s.subgradeModulus().isPresent()
+                        || s.permeability().isPresent()
+                        || s.piezometricLevel().isPresent()
+                        || s.overconsolidation().si() > 1);
+    return any ? profile.layers().stream().map(this::state).toList() : List.of();
+  }
+
+  private List<String> state(Layer layer) {
+    LayerState s = layer.state();
+    return List.of(
+        layer.name(),
+        text.number(s.overconsolidation().si(), Units.ONE),
+        s.atRest().map(v -> text.number(v.si(), Units.ONE)).orElse("from strength"),
+        text.number(s.subgradeModulus(), Units.KN_M3),
+        text.number(s.permeability(), Units.of("m/s")),
+        s.piezometricLevel().map(v -> text.level(v.si())).orElse("of the stage"));
+  }
+
+  List<String> stateUnits() {
+    return List.of(
+        "", "", "", text.unit(Units.KN_M3), text.unit(Units.of("m/s")), text.unit(Units.M));
+  }
+
+  private List<List<String>> supports(WallRun run) {
+    return submission.supports(run).stream()
+        .map(
+            s ->
+                List.of(
+                    s.id(),
+                    s.kind().label(),
+                    text.level(s.level().si()),
+                    text.number(s.spacing().si(), Units.M),
+                    text.number(s.inclination().si(), Units.DEG),
+                    text.number(s.lockOff(), Units.KN),
+                    text.number(s.stiffness(), Units.KN_M),
+                    text.number(s.resistance(), Units.KN),
+                    s.preload()))
+        .toList();
+  }
+
+  List<String> supportUnits() {
+    String force = text.unit(Units.KN);
+    return List.of(
+        "",
+        "",
+        text.unit(Units.M),
+        text.unit(Units.M),
+        "°",
+        force,
+        text.unit(Units.KN_M),
+        force,
+        "");
+  }
+
+  private List<List<String>> loads(WallRun run) {
+    return submission.localLoads().stream()
+        .filter(load -> load.run().equals(run.id()))
+        .map(
+            load ->
+                List.of(
+                    load.id(),
+                    load.kind().label() + (load.variable() ? ", variable" : ", permanent"),
+                    text.level(load.level().si()),
+                    text.number(load.distance().si(), Units.M),
+                    text.number(load.width(), Units.M),
+                    text.number(load.length(), Units.M),
+                    intensity(load),
+                    load.firstStage().map(v -> String.valueOf(Math.round(v.si()))).orElse("first")
+                        + " to "
+                        + load.lastStage()
+                            .map(v -> String.valueOf(Math.round(v.si())))
+                            .orElse("last")))
+        .toList();
+  }
+
+  private String intensity(LocalLoad load) {
+    return load.pressure()
+        .map(v -> text.of(v, Units.KPA))
+        .or(() -> load.lineLoad().map(v -> text.of(v, Units.KN_M)))
+        .or(() -> load.force().map(v -> text.of(v, Units.KN)))
+        .orElse("–");
+  }
+
+  List<String> loadUnits() {
+    String length = text.unit(Units.M);
+    return List.of("", "", length, length, length, length, "", "");
   }
 
   List<String> layerUnits() {
@@ -149,7 +247,8 @@ final class Tables {
       facts.add(List.of("Support", support(run)));
       facts.add(
           List.of("Rig and tool", run.rig() + (run.tool().isEmpty() ? "" : ", " + run.tool())));
-      views.add(new RunView(run.id(), run.description(), facts, stages(run)));
+      views.add(
+          new RunView(run.id(), run.description(), facts, stages(run), supports(run), loads(run)));
     }
     return views;
   }

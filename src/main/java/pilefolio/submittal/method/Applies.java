@@ -89,8 +89,8 @@ public record Applies(
         some.test(RunWork::permanent),
         some.test(RunWork::emptyBore),
         some.test(w -> !w.stages().isEmpty()),
-        supported(s, SupportKind.PROP),
-        supported(s, SupportKind.ANCHOR),
+        supported(s, kind -> !kind.pulls()),
+        supported(s, SupportKind::pulls),
         some.test(w -> w.support().isEmpty()),
         ground(s, SoilKind.FILL),
         ground(s, SoilKind.CLAY) || ground(s, SoilKind.SILT),
@@ -109,11 +109,8 @@ public record Applies(
         submittal.job().basis().steel() != SteelCode.EN_1993);
   }
 
-  private static boolean supported(Submission s, SupportKind kind) {
-    return s.runs().stream()
-        .flatMap(r -> s.supports(r).stream())
-        .map(Support::kind)
-        .anyMatch(kind::equals);
+  private static boolean supported(Submission s, Predicate<SupportKind> kind) {
+    return s.runs().stream().flatMap(r -> s.supports(r).stream()).map(Support::kind).anyMatch(kind);
   }
 
   private static boolean near(Submission s, NeighbourKind kind) {

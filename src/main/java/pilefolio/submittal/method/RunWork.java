@@ -30,7 +30,7 @@ import pilefolio.units.Units;
  * @param secondaryBeams true if secondaries hold a beam
  * @param stages stages of the excavation in their order: facts {@code excavation}, {@code
  *     waterBehind}, {@code waterFront}, {@code permanentSurcharge}, {@code variableSurcharge};
- *     words {@code supportActive}
+ *     words {@code supports}
  * @param support the support, or an empty list for a cantilever
  */
 public record RunWork(
@@ -125,7 +125,7 @@ public record RunWork(
 
   private static Item stage(Stage stage, FactWriter writer) {
     return new ItemBuilder(writer, String.valueOf(stage.number()), stage.description())
-        .words("supportActive", stage.supports().isEmpty() ? "" : "yes")
+        .words("supports", String.join(", ", stage.supports()))
         .level("excavation", stage.excavation())
         .level("waterBehind", stage.waterBehind())
         .level("waterFront", stage.waterFront())
