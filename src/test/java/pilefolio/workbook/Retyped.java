@@ -75,6 +75,18 @@ public final class Retyped {
     return tables.bytes();
   }
 
+  /** A sample whose source is changed as text before it is typed. */
+  public static byte[] edited(String sample, UnaryOperator<String> change) throws IOException {
+    return TextTables.parse(change.apply(TextTables.source(sample))).bytes();
+  }
+
+  /** A sample as it stands, on another design basis. */
+  public static byte[] onBasis(String basis, String sample) throws IOException {
+    return edited(
+        sample,
+        text -> text.replaceFirst("(?m)^Design basis( *)\\|.*$", "Design basis$1| " + basis));
+  }
+
   /** A sample in which each column is typed in the next of the units that people use for it. */
   public static byte[] mixed(String sample) throws IOException {
     AtomicInteger next = new AtomicInteger();

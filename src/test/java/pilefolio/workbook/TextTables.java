@@ -28,8 +28,13 @@ final class TextTables {
   private final Map<String, SheetText> sheets = new LinkedHashMap<>();
 
   static TextTables sample(String name) {
+    return parse(source(name));
+  }
+
+  /** The text of a sample. */
+  static String source(String name) {
     try {
-      return parse(Files.readString(Path.of("src/test/resources/samples", name + ".txt")));
+      return Files.readString(Path.of("src/test/resources/samples", name + ".txt"));
     } catch (IOException missing) {
       throw new IllegalStateException(missing);
     }
