@@ -117,7 +117,7 @@ public final class WallStiffness {
         .map(g -> From.table(g.elasticModulus(), g.standard(), g.grade()))
         .orElseGet(
             () ->
-                job.basis().steel() == DesignBasis.SteelCode.AISC_360
+                job.basis().steel() != DesignBasis.SteelCode.EN_1993
                     ? From.table(Units.of("ksi").toSi(29000), "AISC 360", "steel")
                     : From.table(210e9, "EN 1993-1-1", "steel"));
   }
