@@ -14,6 +14,7 @@ import pilefolio.findings.CellRef;
  * @param sectionModulus elastic, per length of wall, m³/m
  * @param secondMoment per length of wall, m⁴/m
  * @param area per length of wall, m²/m
+ * @param shape what else checks need
  */
 public record SheetPiling(
     CellRef at,
@@ -23,11 +24,20 @@ public record SheetPiling(
     Value width,
     Value sectionModulus,
     Value secondMoment,
-    Value area) {
+    Value area,
+    SheetShape shape) {
 
   /** The same sheet piles with another toe level. */
   public SheetPiling withToe(Value level) {
     return new SheetPiling(
-        at, section, yieldStrength, Optional.of(level), width, sectionModulus, secondMoment, area);
+        at,
+        section,
+        yieldStrength,
+        Optional.of(level),
+        width,
+        sectionModulus,
+        secondMoment,
+        area,
+        shape);
   }
 }

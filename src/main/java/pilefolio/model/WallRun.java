@@ -26,6 +26,7 @@ import pilefolio.findings.CellRef;
  * @param rig id of the rig
  * @param tool id of the tool; empty if none is needed
  * @param analysis what its analysis needs beside the geometry
+ * @param beams how soldier beams or king piles stand, and what is between them
  */
 public record WallRun(
     CellRef at,
@@ -44,11 +45,52 @@ public record WallRun(
     Optional<Value> unplannedExcavation,
     String rig,
     String tool,
-    RunAnalysis analysis) {
+    RunAnalysis analysis,
+    BeamsInGround beams) {
 
   /** Copies the list. */
   public WallRun {
     piles = List.copyOf(piles);
+  }
+
+  /** A run that says nothing of soldier beams. */
+  public WallRun(
+      CellRef at,
+      String id,
+      String description,
+      WallType type,
+      Technique technique,
+      boolean permanent,
+      RunLine line,
+      RunLevels levels,
+      String profile,
+      boolean guideWall,
+      Optional<Value> batter,
+      List<PileSpec> piles,
+      Optional<SheetPiling> sheets,
+      Optional<Value> unplannedExcavation,
+      String rig,
+      String tool,
+      RunAnalysis analysis) {
+    this(
+        at,
+        id,
+        description,
+        type,
+        technique,
+        permanent,
+        line,
+        levels,
+        profile,
+        guideWall,
+        batter,
+        piles,
+        sheets,
+        unplannedExcavation,
+        rig,
+        tool,
+        analysis,
+        BeamsInGround.USUAL);
   }
 
   /**
@@ -105,7 +147,8 @@ public record WallRun(
         unplannedExcavation,
         rig,
         tool,
-        analysis);
+        analysis,
+        beams);
   }
 
   /** The same run with other sheet piles. */
@@ -127,7 +170,8 @@ public record WallRun(
         unplannedExcavation,
         rig,
         tool,
-        analysis);
+        analysis,
+        beams);
   }
 
   /** The piles of the run from its start to its end; none for sheet piles. */

@@ -12,6 +12,7 @@ final class Rules {
           new GroundRule(),
           new RunRule(),
           new PileRule(),
+          new InfillRule(),
           new StageRule(),
           new SupportRule(),
           new PlantRule(),

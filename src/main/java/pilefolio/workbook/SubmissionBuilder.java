@@ -29,7 +29,10 @@ final class SubmissionBuilder {
     List<Row> layers = book.rows(GroundSheet.LAYERS);
     List<GroundProfile> profiles = all(GroundSheet.PROFILES, row -> GroundSheet.read(row, layers));
     List<Row> piles = book.rows(WallSheet.PILES);
-    List<WallRun> runs = all(WallSheet.RUNS, row -> WallSheet.read(row, piles));
+    List<Row> sheets = book.rows(InfillSheet.SHEETS);
+    List<Row> lagging = book.rows(InfillSheet.LAGGING);
+    List<WallRun> runs =
+        all(WallSheet.RUNS, row -> WallSheet.read(row, piles, sheets, lagging));
     ConcreteSupply supply = WorksSheet.supply(form(WorksSheet.SUPPLY));
     WorkCalendar calendar =
         WorksSheet.calendar(form(WorksSheet.CALENDAR), book.rows(WorksSheet.DAYS_OFF));

@@ -10,6 +10,8 @@ import java.util.List;
 import java.util.Optional;
 import pilefolio.model.AxialLoad;
 import pilefolio.model.BeamInPile;
+import pilefolio.model.BeamsInGround;
+import pilefolio.model.PassiveWidthRule;
 import pilefolio.model.PileKind;
 import pilefolio.model.PileSpec;
 import pilefolio.model.RunAnalysis;
@@ -141,6 +143,19 @@ final class WallSheet {
           .hard(0.1, 3)
           .usual(0.5, 1.5)
           .standard(1);
+  static final ChoiceColumn<PassiveWidthRule> PASSIVE_WIDTH =
+      choice(
+              "Passive width",
+              PassiveWidthRule.class,
+              "How wide the ground is that resists one soldier beam or king pile.")
+          .standard(PassiveWidthRule.THREE_WIDTHS);
+  static final ChoiceColumn<Boolean> TOE_CONCRETE =
+      ChoiceColumn.of(
+              "Toe concrete",
+              List.of(true, false),
+              structural -> structural ? "Structural" : "Lean mix",
+              "What fills the bore of a soldier beam or king pile below the excavation.")
+          .standard(true);
   static final NumberColumn UNPLANNED =
       number(
               "Unplanned excavation",
@@ -186,7 +201,9 @@ final class WallSheet {
           EXTENT,
           DISPLACEMENT,
           SETTLEMENT_SHAPE,
-          SETTLEMENT_RATIO);
+          SETTLEMENT_RATIO,
+          PASSIVE_WIDTH,
+          TOE_CONCRETE);
 
   static final TextColumn RUN =
       reference("Run", "Wall runs", "Run the piles belong to.", "A").required();
@@ -257,13 +274,14 @@ final class WallSheet {
 
   private WallSheet() {}
 
-  static WallRun read(Row row, List<Row> piles) {
+  static WallRun read(Row row, List<Row> piles, List<Row> sheets, List<Row> lagging) {
     String run = row.get(RUN_ID);
+    WallType type = row.get(TYPE);
     return new WallRun(
         row.at(),
         run,
         row.textOr(DESCRIPTION),
-        row.get(TYPE),
+        type,
         row.get(TECHNIQUE),
         row.get(PERMANENT),
         new RunLine(
@@ -279,7 +297,10 @@ final class WallSheet {
         row.get(GUIDE_WALL),
         row.find(BATTER),
         piles.stream().filter(p -> p.get(RUN).equals(run)).map(WallSheet::pileSpec).toList(),
-        Optional.empty(),
+        sheets.stream()
+            .filter(s -> s.get(InfillSheet.SHEET_RUN).equals(run))
+            .findFirst()
+            .map(InfillSheet::sheets),
         row.find(UNPLANNED),
         row.get(RIG),
         row.textOr(TOOL),
@@ -289,7 +310,22 @@ final class WallSheet {
             row.find(WIDTH),
             row.find(EXTENT),
             row.find(DISPLACEMENT),
-            new SettlementForecast(row.find(SETTLEMENT_SHAPE), row.quiet(SETTLEMENT_RATIO))));
+            new SettlementForecast(row.find(SETTLEMENT_SHAPE), row.quiet(SETTLEMENT_RATIO))),
+        beams(row, type, lagging));
+  }
+
+  private static BeamsInGround beams(Row row, WallType type, List<Row> lagging) {
+    if (!type.kingOrSoldierBeams()) {
+      return BeamsInGround.USUAL;
+    }
+    return new BeamsInGround(
+        row.get(PASSIVE_WIDTH),
+        row.get(TOE_CONCRETE),
+        lagging.stream()
+            .filter(l -> type.soldierBeams())
+            .filter(l -> l.get(InfillSheet.LAGGING_RUN).equals(row.get(RUN_ID)))
+            .findFirst()
+            .map(l -> InfillSheet.lagging(l, type == WallType.SOLDIER_TIMBER)));
   }
 
   private static PileSpec pileSpec(Row row) {

@@ -14,6 +14,8 @@ public final class WorkbookSpec {
           GroundSheet.LAYERS,
           WallSheet.RUNS,
           WallSheet.PILES,
+          InfillSheet.SHEETS,
+          InfillSheet.LAGGING,
           StageSheet.STAGES,
           StageSheet.SUPPORTS,
           LoadSheet.SPEC,
