@@ -5,6 +5,7 @@ import java.util.stream.Stream;
 import pilefolio.checks.concrete.ConcreteChecks;
 import pilefolio.checks.geometry.GeometryChecks;
 import pilefolio.checks.ground.GroundChecks;
+import pilefolio.checks.movement.MovementChecks;
 import pilefolio.checks.pile.PileChecks;
 import pilefolio.checks.rig.RigChecks;
 import pilefolio.checks.sequence.SequenceChecks;
@@ -20,6 +21,7 @@ public final class Checks {
               StabilityChecks.ALL,
               StructureChecks.ALL,
               PileChecks.ALL,
+              MovementChecks.ALL,
               GeometryChecks.ALL,
               SequenceChecks.ALL,
               ConcreteChecks.ALL,

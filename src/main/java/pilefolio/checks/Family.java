@@ -10,6 +10,8 @@ public enum Family {
   STRUCTURE("Structure", "structure"),
   /** Vertical capacity of piles. */
   PILE("Vertical capacity", "capacity"),
+  /** Movement of the wall, of the ground and of neighbours. */
+  MOVEMENT("Movement of wall and ground", "movement"),
   /** Overlap and joints. */
   GEOMETRY("Geometry in the ground", "joints"),
   /** Strength window, order, programme. */
@@ -34,7 +36,7 @@ public enum Family {
 
   /** True if each wall run is a design of its own in this family. */
   public boolean byRun() {
-    return compareTo(PILE) <= 0;
+    return compareTo(MOVEMENT) <= 0;
   }
 
   /** Title of the chapter. */

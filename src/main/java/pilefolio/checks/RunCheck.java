@@ -46,12 +46,13 @@ public abstract class RunCheck implements Check {
   }
 
   /**
-   * True if the question can be asked of a run at all. By default ground and stability are asked of
-   * every wall, structure and capacity of walls on piles or beams, the rest of secant walls.
+   * True if the question can be asked of a run at all. By default ground, stability and movement
+   * are asked of every wall, structure and capacity of walls on piles or beams, the rest of secant
+   * walls.
    */
   protected boolean concerns(WallRun run) {
     return switch (family) {
-      case GROUND, STABILITY -> true;
+      case GROUND, STABILITY, MOVEMENT -> true;
       case STRUCTURE, PILE -> run.type().bored();
       case GEOMETRY, SEQUENCE, CONCRETE, RIG -> run.type().secant();
     };

@@ -38,6 +38,12 @@ public enum TroughShape {
     }
 
     @Override
+    public double steepestBeyond(double ratio) {
+      double r = Math.abs(ratio);
+      return r < 4 ? (r <= 2 ? 0.636 : 0.171) / (2 * Math.sqrt(r)) : 0;
+    }
+
+    @Override
     public double reach() {
       return 4;
     }
@@ -90,6 +96,24 @@ public enum TroughShape {
    */
   public double horizontalFraction(double ratio) {
     return ratio < peak() ? 1 : fraction(ratio);
+  }
+
+  /**
+   * Steepest slope of the shape at a distance or farther, as a share of (greatest settlement over
+   * retained height); infinite for a root at the wall itself.
+   *
+   * @param ratio distance from the wall over the retained height, zero or more
+   */
+  public double steepestBeyond(double ratio) {
+    double most = 0;
+    for (int i = 1; i < points.length; i++) {
+      double[] a = points[i - 1];
+      double[] b = points[i];
+      if (ratio < b[0]) {
+        most = Math.max(most, Math.abs(b[1] - a[1]) / (b[0] - a[0]));
+      }
+    }
+    return most;
   }
 
   /** Distance of the greatest settlement from the wall, in retained heights. */

@@ -128,7 +128,8 @@ final class MovementSheets {
           f ->
               CalcSheet.named("Settlement of a neighbour, " + f.words())
                   .given("d_n", M, "distance of its near side from the wall")
-                  .given("d_f", M, "distance of its far side from the wall")
+                  .given("B", M, "its extent away from the wall, nil if not given")
+                  .line("d_f = d_n + B", M, "distance of its far side", Reference.DERIVED)
                   .given("R_v", ONE, "greatest settlement over displacement of the wall")
                   .given("δ_lim", MM, "settlement its owner allows")
                   .table(

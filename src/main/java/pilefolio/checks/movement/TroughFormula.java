@@ -108,8 +108,8 @@ final class TroughFormula {
       case SOFT_CLAY_TO_2H -> flank(most, x, h, "2", "1.25");
       case SOFT_CLAY_TO_1_5H -> flank(most, x, h, "1.5", "0.75");
       case CONCAVE ->
-          Choice.when(x + " ≤ 0.5·" + h, most + "/" + h)
-              .or(x + " ≤ 2·" + h, "0.6·" + most + "/" + h)
+          Choice.when(x + " < 0.5·" + h, most + "/" + h)
+              .or(x + " < 2·" + h, "0.6·" + most + "/" + h)
               .or(x + " < 4·" + h, "0.05·" + most + "/" + h)
               .otherwise("0");
       case SPANDREL ->

@@ -1,0 +1,83 @@
+package pilefolio.checks.movement;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import pilefolio.analysis.movement.SettlementTrough;
+import pilefolio.analysis.movement.TroughShape;
+import pilefolio.analysis.movement.WallDeflection;
+import pilefolio.checks.Job;
+import pilefolio.model.Stage;
+import pilefolio.model.WallRun;
+
+/**
+ * Displacement of the wall of a run by stage, as the staged analysis gives it with characteristic
+ * values.
+ *
+ * @param run the run
+ * @param stages the stages in which the wall retains ground, in order of time
+ * @param missing why stages are missing, as a sentence; empty if all are there
+ */
+public record WallMovements(WallRun run, List<StageMovement> stages, String missing) {
+
+  /**
+   * One stage.
+   *
+   * @param stage the stage
+   * @param height retained height, m
+   * @param deflection the deflected wall
+   */
+  public record StageMovement(Stage stage, double height, WallDeflection deflection) {
+
+    /** Label of the stage in tables. */
+    public String label() {
+      return "stage "
+          + stage.number()
+          + (stage.description().isEmpty() ? "" : ", " + stage.description());
+    }
+
+    /** Settlement of the ground in this stage. */
+    public SettlementTrough trough(TroughShape shape, double ratio) {
+      return SettlementTrough.ofRatio(shape, height, deflection.greatest(), ratio);
+    }
+  }
+
+  record Key(String run) {}
+
+  /** Copies the list. */
+  public WallMovements {
+    stages = List.copyOf(stages);
+  }
+
+  /** The displacements of a run, worked out once for the whole job. */
+  public static WallMovements of(Job job, WallRun run) {
+    return job.shared(new Key(run.id()), WallMovements.class, j -> find(j, run));
+  }
+
+  private static WallMovements find(Job job, WallRun run) {
+    return new WallMovements(
+        run, List.of(), "The wall of run " + run.id() + " has no staged analysis.");
+  }
+
+  /** True if every stage was calculated. */
+  public boolean complete() {
+    return missing.isEmpty() && !stages.isEmpty();
+  }
+
+  /** The stage with the greatest displacement. */
+  public StageMovement worst() {
+    return stages.stream()
+        .max(Comparator.comparingDouble(s -> s.deflection().greatest()))
+        .orElseThrow();
+  }
+
+  /** The shape of settlement that the user chose for the run. */
+  public Optional<TroughShape> shape() {
+    return run.analysis().settlement().shape().map(s -> TroughShape.valueOf(s.name()));
+  }
+
+  /** Greatest settlement over greatest displacement. */
+  public double ratio() {
+    return run.analysis().settlement().ratio().si();
+  }
+}
