@@ -17,6 +17,7 @@ import pilefolio.findings.CellRef;
  * @param pressure of a strip or footing, Pa
  * @param lineLoad of a line, N/m
  * @param force of a point, N
+ * @param offset of a point or footing along the wall from the section considered, m
  * @param variable true for a variable load
  * @param firstStage first stage in which it acts; from the start if empty
  * @param lastStage last stage in which it acts; to the end if empty
@@ -33,6 +34,7 @@ public record LocalLoad(
     Optional<Value> pressure,
     Optional<Value> lineLoad,
     Optional<Value> force,
+    Optional<Value> offset,
     boolean variable,
     Optional<Value> firstStage,
     Optional<Value> lastStage) {

@@ -26,6 +26,7 @@ import pilefolio.findings.CellRef;
  * @param strengthModel how concrete gains strength
  * @param largestAgeDifference of the two primaries beside a secondary, a time
  * @param capacityReserve share of a rated value of plant that may be used
+ * @param ground choices about the ground that few jobs need
  */
 public record Methods(
     CellRef at,
@@ -47,4 +48,5 @@ public record Methods(
     Value freshPileTime,
     StrengthModel strengthModel,
     Value largestAgeDifference,
-    Value capacityReserve) {}
+    Value capacityReserve,
+    GroundChoices ground) {}

@@ -5,7 +5,9 @@ public enum WaterRegime implements Choice {
   /** Each side hydrostatic from its own water level. */
   HYDROSTATIC("Hydrostatic"),
   /** Head lost evenly round the toe, equal pressures at the toe. */
-  LINEAR_SEEPAGE("Linear seepage");
+  LINEAR_SEEPAGE("Linear seepage"),
+  /** Heads from a flow net of the layers, round the toe as built. */
+  FLOW_NET("Flow net");
 
   private final String label;
 

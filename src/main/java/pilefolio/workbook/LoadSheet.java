@@ -36,6 +36,10 @@ final class LoadSheet {
       number("Line load", "kN/m", "Of a line.").hard(0.1, 5000).usual(5, 600).such("80");
   static final NumberColumn FORCE =
       number("Force", "kN", "Of a point.").hard(0.1, 50000).usual(10, 3000).such("200");
+  static final NumberColumn OFFSET =
+      number("Offset", "m", "Of a point or footing along the wall from the section considered.")
+          .hard(-200, 200)
+          .such("1.5");
   static final ChoiceColumn<Boolean> VARIABLE =
       ChoiceColumn.yesNo("Variable", "Whether it is a variable load.").standard(false);
   static final NumberColumn FIRST =
@@ -64,6 +68,7 @@ final class LoadSheet {
           PRESSURE,
           LINE_LOAD,
           FORCE,
+          OFFSET,
           VARIABLE,
           FIRST,
           LAST);
@@ -83,6 +88,7 @@ final class LoadSheet {
         row.find(PRESSURE),
         row.find(LINE_LOAD),
         row.find(FORCE),
+        row.find(OFFSET),
         row.effective(VARIABLE).orElse(false),
         row.find(FIRST),
         row.find(LAST));

@@ -6,10 +6,13 @@ import static pilefolio.workbook.TextColumn.words;
 
 import java.util.List;
 import pilefolio.model.AllowableMargin;
+import pilefolio.model.AtRestRule;
 import pilefolio.model.BasisChoice;
 import pilefolio.model.CantileverMethod;
 import pilefolio.model.EarthPressureMethod;
 import pilefolio.model.FactorOverride;
+import pilefolio.model.GroundChoices;
+import pilefolio.model.LoadForm;
 import pilefolio.model.Methods;
 import pilefolio.model.ProppedMethod;
 import pilefolio.model.SigmaConvention;
@@ -129,6 +132,45 @@ final class MethodsSheet {
           .usual(0.7, 0.9)
           .standard(0.8);
 
+  static final ChoiceColumn<LoadForm> LOAD_FORM =
+      choice("Local load form", LoadForm.class, "Pressure of line and point loads behind a wall.")
+          .standard(LoadForm.ADJUSTED);
+  static final ChoiceColumn<AtRestRule> AT_REST =
+      choice(
+              "At-rest rule",
+              AtRestRule.class,
+              "At-rest coefficient of layers that give none, from friction and overconsolidation.")
+          .standard(AtRestRule.POWER);
+  static final NumberColumn SEISMIC_HORIZONTAL =
+      number(
+              "Seismic coefficient horizontal",
+              "",
+              "Share of gravity, in stages in which the earthquake acts.")
+          .hard(0.001, 0.6)
+          .usual(0.02, 0.3)
+          .such("0.1");
+  static final NumberColumn SEISMIC_VERTICAL =
+      number("Seismic coefficient vertical", "", "Share of gravity, positive upward.")
+          .hard(-0.4, 0.4)
+          .usual(-0.15, 0.15)
+          .standard(0);
+  static final NumberColumn SOFTENED_DEPTH =
+      number(
+              "Softened depth",
+              "m",
+              "Below the excavation, over which undrained ground has softened; 0 for none.")
+          .hard(0, 5)
+          .usual(0, 2)
+          .standard(0);
+  static final NumberColumn SOFTENED_SHARE =
+      number(
+              "Softened strength",
+              "",
+              "Share of the undrained strength left at the excavation; it grows to all of it over the"
+                  + " softened depth.")
+          .hard(0, 1)
+          .standard(0);
+
   static final SheetSpec SPEC =
       SheetSpec.form(
           "Methods",
@@ -153,7 +195,13 @@ final class MethodsSheet {
           FRESH_TIME,
           STRENGTH,
           AGE_DIFFERENCE,
-          RESERVE);
+          RESERVE,
+          LOAD_FORM,
+          AT_REST,
+          SEISMIC_HORIZONTAL,
+          SEISMIC_VERTICAL,
+          SOFTENED_DEPTH,
+          SOFTENED_SHARE);
 
   static final TextColumn FACTOR =
       words(
@@ -213,6 +261,13 @@ final class MethodsSheet {
         form.get(FRESH_TIME),
         form.get(STRENGTH),
         form.get(AGE_DIFFERENCE),
-        form.get(RESERVE));
+        form.get(RESERVE),
+        new GroundChoices(
+            form.quiet(LOAD_FORM),
+            form.quiet(AT_REST),
+            form.find(SEISMIC_HORIZONTAL),
+            form.quiet(SEISMIC_VERTICAL),
+            form.quiet(SOFTENED_DEPTH),
+            form.quiet(SOFTENED_SHARE)));
   }
 }

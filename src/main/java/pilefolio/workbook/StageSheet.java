@@ -8,6 +8,7 @@ import static pilefolio.workbook.TextColumn.words;
 
 import java.util.Arrays;
 import java.util.List;
+import pilefolio.model.Berm;
 import pilefolio.model.Stage;
 import pilefolio.model.StageConditions;
 import pilefolio.model.Support;
@@ -49,6 +50,18 @@ final class StageSheet {
   static final ChoiceColumn<Boolean> EARTHQUAKE =
       ChoiceColumn.yesNo("Earthquake", "Whether the seismic coefficients act.").standard(false);
 
+  static final NumberColumn BERM_HEIGHT =
+      number("Berm height", "m", "Of ground left against the wall, above the excavation.")
+          .hard(0.1, 10)
+          .such("1.5");
+  static final NumberColumn BERM_TOP =
+      number("Berm top width", "m", "Of its level top.").hard(0, 20).usual(0.5, 6).standard(1);
+  static final NumberColumn BERM_SLOPE =
+      number("Berm slope, 1 in", "", "Horizontal run of its face for one of height.")
+          .hard(0, 10)
+          .usual(1, 3)
+          .standard(2);
+
   static final SheetSpec STAGES =
       SheetSpec.table(
           "Stages",
@@ -64,7 +77,10 @@ final class StageSheet {
           VARIABLE_SURCHARGE,
           SUPPORTS_IN_PLACE,
           LONG_TERM,
-          EARTHQUAKE);
+          EARTHQUAKE,
+          BERM_HEIGHT,
+          BERM_TOP,
+          BERM_SLOPE);
 
   static final TextColumn SUPPORT_ID = id("Support", "Name of the support.", "S1");
   static final ChoiceColumn<SupportKind> KIND =
@@ -129,7 +145,10 @@ final class StageSheet {
         row.get(VARIABLE_SURCHARGE),
         listed(row),
         new StageConditions(
-            row.effective(LONG_TERM).orElse(false), row.effective(EARTHQUAKE).orElse(false)));
+            row.effective(LONG_TERM).orElse(false),
+            row.effective(EARTHQUAKE).orElse(false),
+            row.find(BERM_HEIGHT)
+                .map(height -> new Berm(height, row.get(BERM_TOP), row.get(BERM_SLOPE)))));
   }
 
   static Support support(Row row) {

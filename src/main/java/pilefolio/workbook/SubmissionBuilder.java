@@ -31,8 +31,7 @@ final class SubmissionBuilder {
     List<Row> piles = book.rows(WallSheet.PILES);
     List<Row> sheets = book.rows(InfillSheet.SHEETS);
     List<Row> lagging = book.rows(InfillSheet.LAGGING);
-    List<WallRun> runs =
-        all(WallSheet.RUNS, row -> WallSheet.read(row, piles, sheets, lagging));
+    List<WallRun> runs = all(WallSheet.RUNS, row -> WallSheet.read(row, piles, sheets, lagging));
     ConcreteSupply supply = WorksSheet.supply(form(WorksSheet.SUPPLY));
     WorkCalendar calendar =
         WorksSheet.calendar(form(WorksSheet.CALENDAR), book.rows(WorksSheet.DAYS_OFF));

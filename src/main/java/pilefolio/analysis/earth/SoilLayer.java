@@ -32,6 +32,31 @@ public record SoilLayer(
     return strength instanceof UndrainedStrength;
   }
 
+  /**
+   * The part between two levels, m; undrained strength goes on growing from the top of the layer.
+   */
+  SoilLayer between(double upper, double lower) {
+    Strength part = strength;
+    if (strength instanceof UndrainedStrength u) {
+      part = new UndrainedStrength(u.at(topLevel - upper), u.suIncrease(), u.adhesionRatio());
+    }
+    return new SoilLayer(name, upper, lower, gammaAbove, gammaBelow, part);
+  }
+
+  /** The part between two levels, m, with shares of its undrained strength at both ends. */
+  SoilLayer softened(double upper, double lower, double shareAtTop, double shareAtBottom) {
+    UndrainedStrength u = (UndrainedStrength) strength;
+    double top = shareAtTop * u.at(topLevel - upper);
+    double bottom = shareAtBottom * u.at(topLevel - lower);
+    return new SoilLayer(
+        name + " (softened)",
+        upper,
+        lower,
+        gammaAbove,
+        gammaBelow,
+        new UndrainedStrength(top, (bottom - top) / (upper - lower), u.adhesionRatio()));
+  }
+
   /** Cohesion c' of a drained layer or s_u of an undrained one at a level, kPa. */
   public double cohesionAt(double level) {
     if (strength instanceof UndrainedStrength u) {

@@ -101,7 +101,7 @@ record Stretch(
   }
 
   private boolean hasCohesion() {
-    return layer.cohesionAt(upper) > 0;
+    return layer.cohesionAt(upper) > 0 || layer.cohesionAt(lower) > 0;
   }
 
   /** Earth pressure that one expression gives, after the divisor on passive pressure. */

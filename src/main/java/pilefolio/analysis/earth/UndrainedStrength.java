@@ -3,7 +3,8 @@ package pilefolio.analysis.earth;
 /**
  * Total-stress strength, linear with depth in the layer.
  *
- * @param suTop undrained shear strength at the top of the layer, kPa, more than zero
+ * @param suTop undrained shear strength at the top of the layer, kPa, more than zero; zero only
+ *     where it increases below
  * @param suIncrease increase of strength with depth below the top of the layer, kPa/m, zero or more
  * @param adhesionRatio wall adhesion over undrained strength, 0 to 1
  */
@@ -14,7 +15,7 @@ public record UndrainedStrength(double suTop, double suIncrease, double adhesion
    * @throws OutsideRange if a value leaves the range stated for it
    */
   public UndrainedStrength {
-    if (!(suTop > 0)) {
+    if (!(suTop > 0 || suTop == 0 && suIncrease > 0)) {
       throw new OutsideRange("undrained strength must be more than zero, is " + suTop + " kPa");
     }
     if (!(suIncrease >= 0)) {

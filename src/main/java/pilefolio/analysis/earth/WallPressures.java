@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableSet;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -132,7 +133,7 @@ public final class WallPressures {
     return stretches;
   }
 
-  private TreeSet<Double> levels(boolean behindSide, Mobilisation state, double toe) {
+  private NavigableSet<Double> levels(boolean behindSide, Mobilisation state, double toe) {
     Side side = behindSide ? ground.behind() : ground.front();
     TreeSet<Double> levels = new TreeSet<>();
     levels.add(toe);

@@ -81,6 +81,42 @@ public record PressurePolyline(List<Point> points) {
     return new PressurePolyline(points);
   }
 
+  /**
+   * Fewer points that leave the line by no more than a given pressure.
+   *
+   * @param most greatest difference, kPa
+   */
+  public PressurePolyline thinned(double most) {
+    if (points.size() < 3) {
+      return this;
+    }
+    List<Point> kept = new ArrayList<>();
+    kept.add(points.get(0));
+    thin(0, points.size() - 1, most, kept);
+    return new PressurePolyline(kept);
+  }
+
+  private void thin(int from, int to, double most, List<Point> kept) {
+    int worst = -1;
+    double greatest = most;
+    for (int i = from + 1; i < to; i++) {
+      double error =
+          Math.abs(
+              points.get(i).pressure()
+                  - between(points.get(from), points.get(to), points.get(i).level()));
+      if (error > greatest) {
+        greatest = error;
+        worst = i;
+      }
+    }
+    if (worst < 0) {
+      kept.add(points.get(to));
+    } else {
+      thin(from, worst, most, kept);
+      thin(worst, to, most, kept);
+    }
+  }
+
   /** Pressure at a level, kPa; where it steps, the mean of both values. */
   public double at(double level) {
     return (justAbove(level) + justBelow(level)) / 2;

@@ -92,7 +92,8 @@ public final class UndrainedCoefficients implements Check {
       Binding binding =
           switch (method) {
             case EN1997_C2 -> CURVED.bind();
-            case COULOMB -> PLANE.bind().set("α_max", From.layout(1, "adhesion equal to strength"));
+            case COULOMB, CAQUOT_KERISEL ->
+                PLANE.bind().set("α_max", From.layout(1, "adhesion equal to strength"));
             case RANKINE -> SMOOTH.bind().set("K_1", From.layout(1, "no friction"));
           };
       if (method != EarthPressureMethod.RANKINE) {

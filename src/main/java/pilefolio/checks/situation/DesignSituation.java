@@ -4,20 +4,28 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import pilefolio.analysis.earth.AtRest;
 import pilefolio.analysis.earth.CoefficientMethod;
 import pilefolio.analysis.earth.CohesionRule;
 import pilefolio.analysis.earth.DrainedStrength;
+import pilefolio.analysis.earth.Earthquake;
+import pilefolio.analysis.earth.OutsideRange;
 import pilefolio.analysis.earth.PressureFactors;
+import pilefolio.analysis.earth.RaisedExcavation;
 import pilefolio.analysis.earth.Side;
 import pilefolio.analysis.earth.SoilLayer;
 import pilefolio.analysis.earth.SoilProfile;
 import pilefolio.analysis.earth.Strength;
+import pilefolio.analysis.earth.Surroundings;
 import pilefolio.analysis.earth.UndrainedStrength;
 import pilefolio.analysis.earth.WallGround;
+import pilefolio.analysis.earth.WaterField;
 import pilefolio.analysis.earth.WaterFlow;
 import pilefolio.checks.Subject;
 import pilefolio.model.AllowableMargin;
+import pilefolio.model.AtRestRule;
 import pilefolio.model.Drainage;
+import pilefolio.model.GroundChoices;
 import pilefolio.model.GroundProfile;
 import pilefolio.model.Layer;
 import pilefolio.model.Methods;
@@ -47,6 +55,8 @@ public record DesignSituation(
   public static final double SIMPLIFIED_INCREASE = 1.2;
 
   private static final double LEAST_HEIGHT = 0.05;
+  // Local loads are followed down this many retained heights below the excavation.
+  private static final double LOADED_HEIGHTS = 12;
 
   /** Every situation of a run in which the wall retains ground, stage by stage. */
   public static List<DesignSituation> of(Submission submission, DesignBasis basis, WallRun run) {
@@ -117,9 +127,18 @@ public record DesignSituation(
     return run.unplannedExcavation().map(Value::si).orElse(allowanceOfBasis());
   }
 
-  /** Design excavation level, m. */
+  /** Height by which a berm in front raises the excavation in the calculation, m; 0 without one. */
+  public double raisedByBerm() {
+    return stage
+        .conditions()
+        .berm()
+        .map(b -> RaisedExcavation.by(b.height().si(), b.topWidth().si(), b.slope().si()))
+        .orElse(0.0);
+  }
+
+  /** Design excavation level, m, with unplanned excavation and raised by a berm. */
   public double designExcavation() {
-    return stage.excavation().si() - unplannedExcavation();
+    return stage.excavation().si() + raisedByBerm() - unplannedExcavation();
   }
 
   /** Divisor on passive pressure in this situation. */
@@ -159,12 +178,20 @@ public record DesignSituation(
       case RANKINE -> CoefficientMethod.RANKINE;
       case COULOMB -> CoefficientMethod.COULOMB;
       case EN1997_C2 -> CoefficientMethod.EN1997_ANNEX_C2;
+      case CAQUOT_KERISEL -> CoefficientMethod.CAQUOT_KERISEL;
     };
   }
 
-  /** Design strength of a layer. */
+  /** How a layer acts in this stage: undrained ground with long-term strength may have drained. */
+  public Drainage drainage(Layer layer) {
+    return stage.conditions().longTerm() && layer.frictionAngle().isPresent()
+        ? Drainage.DRAINED
+        : layer.drainage();
+  }
+
+  /** Design strength of a layer in this stage. */
   public Strength designStrength(Layer layer) {
-    if (layer.drainage() == Drainage.DRAINED) {
+    if (drainage(layer) == Drainage.DRAINED) {
       double phi =
           Math.atan(Math.tan(layer.frictionAngle().orElseThrow().si()) / factor("ground.friction"));
       double cohesion =
@@ -210,12 +237,39 @@ public record DesignSituation(
     return new SoilProfile(layers);
   }
 
+  /** Ground, water and uniform load behind. */
+  Side behind() {
+    return new Side(
+        run.levels().retained().si(),
+        waterBehind(),
+        stage.permanentSurcharge().in(Units.KPA),
+        stage.variableSurcharge().in(Units.KPA));
+  }
+
+  /** Ground and water in front, unplanned excavation and berm included. */
+  Side front() {
+    return Side.unloaded(stage.excavation().si() + raisedByBerm(), waterFront())
+        .loweredBy(unplannedExcavation());
+  }
+
   /**
    * Ground, water, loads and factors.
    *
    * @throws pilefolio.analysis.earth.OutsideRange if a value lies outside the range of a method
    */
   public WallGround ground() {
+    WallGround uniform = uniformGround(submission.methods().waterRegime());
+    return uniform.with(
+        surroundings(uniform, GroundWater.field(this, uniform.behind(), uniform.front())));
+  }
+
+  /** The same with simplified seepage in place of a flow net. */
+  WallGround simplifiedGround() {
+    WallGround uniform = uniformGround(WaterRegime.LINEAR_SEEPAGE);
+    return uniform.with(surroundings(uniform, Optional.empty()));
+  }
+
+  private WallGround uniformGround(WaterRegime regime) {
     Methods methods = submission.methods();
     CohesionRule rule =
         new CohesionRule(
@@ -224,24 +278,75 @@ public record DesignSituation(
               case WATER_FILLED -> CohesionRule.Tension.WATER_FILLED_CRACK;
             },
             methods.minimumFluidWeight().in(Units.KN_M3));
-    Side front =
-        Side.unloaded(stage.excavation().si(), waterFront()).loweredBy(unplannedExcavation());
     return new WallGround(
         designProfile(),
         coefficientMethod(),
-        new Side(
-            run.levels().retained().si(),
-            waterBehind(),
-            stage.permanentSurcharge().in(Units.KPA),
-            stage.variableSurcharge().in(Units.KPA)),
-        front,
-        methods.waterRegime() == WaterRegime.LINEAR_SEEPAGE
-            ? WaterFlow.LINEAR_SEEPAGE
-            : WaterFlow.HYDROSTATIC,
+        behind(),
+        front(),
+        regime == WaterRegime.LINEAR_SEEPAGE ? WaterFlow.LINEAR_SEEPAGE : WaterFlow.HYDROSTATIC,
         WallGround.GAMMA_WATER,
         rule,
         rule,
         pressureFactors());
+  }
+
+  private Surroundings surroundings(WallGround uniform, Optional<WaterField> water) {
+    double bottom =
+        Math.max(
+            profile().base().si(),
+            uniform.front().groundLevel() - LOADED_HEIGHTS * uniform.retainedHeight());
+    GroundChoices choices = submission.methods().ground();
+    Surroundings all =
+        Surroundings.NONE
+            .withSlope(run.analysis().slopeBehind().si())
+            .withLoads(
+                LoadsBehind.pressure(this, false, bottom),
+                LoadsBehind.pressure(this, true, bottom));
+    if (water.isPresent()) {
+      all = all.withWater(water.get());
+    }
+    if (stage.conditions().earthquake()) {
+      all = all.withEarthquake(earthquake());
+    }
+    if (choices.softenedDepth().si() > 0) {
+      all =
+          all.withFrontLayers(
+              uniform
+                  .profile()
+                  .softenedBelow(
+                      uniform.front().groundLevel(),
+                      choices.softenedDepth().si(),
+                      choices.softenedShare().si()));
+    }
+    return all;
+  }
+
+  private Earthquake earthquake() {
+    GroundChoices choices = submission.methods().ground();
+    return new Earthquake(
+        choices
+            .seismicHorizontal()
+            .orElseThrow(
+                () -> new OutsideRange("stage with earthquake: no horizontal coefficient is given"))
+            .si(),
+        choices.seismicVertical().si());
+  }
+
+  /**
+   * At-rest coefficient of a layer: the one given, or by the rule chosen; 1 in undrained ground.
+   */
+  public double atRest(Layer layer) {
+    if (layer.state().atRest().isPresent()) {
+      return layer.state().atRest().get().si();
+    }
+    if (layer.frictionAngle().isEmpty()) {
+      return 1;
+    }
+    double phi = layer.frictionAngle().get().si();
+    double ocr = layer.state().overconsolidation().si();
+    return submission.methods().ground().atRest() == AtRestRule.POWER
+        ? AtRest.power(phi, ocr)
+        : AtRest.squareRoot(phi, ocr, Math.max(0, run.analysis().slopeBehind().si()));
   }
 
   /** Toe level of the wall, m, if the user gives it. */

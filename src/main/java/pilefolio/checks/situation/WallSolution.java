@@ -1,7 +1,9 @@
 package pilefolio.checks.situation;
 
 import java.util.Optional;
+import java.util.function.Function;
 import pilefolio.analysis.earth.OutsideRange;
+import pilefolio.analysis.earth.WallGround;
 import pilefolio.analysis.wall.Equilibrium;
 import pilefolio.analysis.wall.FixedEarthSupport;
 import pilefolio.analysis.wall.FourForceCantilever;
@@ -35,10 +37,20 @@ public record WallSolution(
 
   /** Solves a situation. */
   public static WallSolution of(DesignSituation situation) {
+    return of(situation, DesignSituation::ground);
+  }
+
+  /** Solves a situation with simplified seepage in place of a flow net. */
+  static WallSolution withSimplifiedSeepage(DesignSituation situation) {
+    return of(situation, DesignSituation::simplifiedGround);
+  }
+
+  private static WallSolution of(
+      DesignSituation situation, Function<DesignSituation, WallGround> ground) {
     WallMethod method = method(situation);
     WallLoading loading;
     try {
-      loading = new WallLoading(situation.ground());
+      loading = new WallLoading(ground.apply(situation));
     } catch (OutsideRange e) {
       return new WallSolution(
           situation, method, Optional.empty(), Optional.empty(), Optional.empty(), e.getMessage());

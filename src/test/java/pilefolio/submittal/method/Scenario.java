@@ -137,7 +137,8 @@ final class Scenario {
             Value.entered(240, Units.H, new CellRef("Methods", 19, 2), "Fresh pile time"),
             m.strengthModel(),
             m.largestAgeDifference(),
-            m.capacityReserve());
+            m.capacityReserve(),
+            m.ground());
     return this;
   }
 
