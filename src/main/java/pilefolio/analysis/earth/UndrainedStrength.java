@@ -15,7 +15,7 @@ public record UndrainedStrength(double suTop, double suIncrease, double adhesion
    * @throws OutsideRange if a value leaves the range stated for it
    */
   public UndrainedStrength {
-    if (!(suTop > 0 || suTop == 0 && suIncrease > 0)) {
+    if (!(suTop > 0 || (suTop == 0 && suIncrease > 0))) {
       throw new OutsideRange("undrained strength must be more than zero, is " + suTop + " kPa");
     }
     if (!(suIncrease >= 0)) {
