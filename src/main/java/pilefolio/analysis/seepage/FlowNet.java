@@ -156,7 +156,9 @@ public final class FlowNet {
       heads.add(new Head(middle(mesh.y(), j), head[column][j]));
       // Heads bend where the permeability changes: the value on the face between two layers.
       if (mesh.y()[j] > problem.toe() + 1e-9
-          && problem.layerAt(middle(mesh.y(), j)) != problem.layerAt(middle(mesh.y(), j - 1))) {
+          && !problem
+              .layerAt(middle(mesh.y(), j))
+              .equals(problem.layerAt(middle(mesh.y(), j - 1)))) {
         heads.add(new Head(mesh.y()[j], onFace(column, j)));
       }
     }
