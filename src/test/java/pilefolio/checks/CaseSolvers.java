@@ -42,6 +42,7 @@ final class CaseSolvers {
     BY_CHECK.put("embedment-cantilever-simplified", WallCaseSolver::simplified);
     BY_CHECK.put("embedment-free-earth", WallCaseSolver::freeEarth);
     BY_CHECK.put("embedment-fixed-earth", WallCaseSolver::fixedEarth);
+    BY_CHECK.put("embedment-lowest-span", WallCaseSolver::lowestSpan);
     BY_CHECK.put("passive-reserve", WallCaseSolver::reserve);
     BY_CHECK.put("wall-effects", WallCaseSolver::effects);
     BY_CHECK.put("support-force", WallCaseSolver::supportForce);

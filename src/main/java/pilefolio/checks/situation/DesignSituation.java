@@ -103,6 +103,12 @@ public record DesignSituation(
     return submission.supports(stage);
   }
 
+  /** The lowest support in place in this stage. */
+  public Optional<Support> lowestSupport() {
+    List<Support> all = supports();
+    return all.isEmpty() ? Optional.empty() : Optional.of(all.get(all.size() - 1));
+  }
+
   /** Retained height without unplanned excavation, m. */
   public double characteristicHeight() {
     return run.levels().retained().si() - stage.excavation().si();
@@ -110,8 +116,7 @@ public record DesignSituation(
 
   /** Height that the allowance for unplanned excavation is a share of, m. */
   public double heightForAllowance() {
-    List<Support> all = supports();
-    return Optional.ofNullable(all.isEmpty() ? null : all.get(all.size() - 1))
+    return lowestSupport()
         .map(s -> s.level().si() - stage.excavation().si())
         .orElse(characteristicHeight());
   }

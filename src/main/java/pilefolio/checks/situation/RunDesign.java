@@ -27,7 +27,7 @@ public record RunDesign(WallRun run, List<WallSolution> solutions) {
 
   private record Key(String run) {}
 
-  /** Every situation of a run with at most one support, solved once for the whole job. */
+  /** Every situation of a run, solved once for the whole job. */
   public static RunDesign of(Job job, WallRun run) {
     return job.shared(new Key(run.id()), RunDesign.class, j -> of(j.submission(), j.basis(), run));
   }
@@ -35,11 +35,7 @@ public record RunDesign(WallRun run, List<WallSolution> solutions) {
   /** Solves every situation of a run. */
   public static RunDesign of(Submission submission, DesignBasis basis, WallRun run) {
     return new RunDesign(
-        run,
-        DesignSituation.of(submission, basis, run).stream()
-            .filter(s -> s.supports().size() <= 1)
-            .map(WallSolution::of)
-            .toList());
+        run, DesignSituation.of(submission, basis, run).stream().map(WallSolution::of).toList());
   }
 
   /** The solution that needs the deepest toe. */

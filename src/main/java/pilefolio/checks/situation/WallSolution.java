@@ -8,6 +8,7 @@ import pilefolio.analysis.wall.Equilibrium;
 import pilefolio.analysis.wall.FixedEarthSupport;
 import pilefolio.analysis.wall.FourForceCantilever;
 import pilefolio.analysis.wall.FreeEarthSupport;
+import pilefolio.analysis.wall.LowestSpan;
 import pilefolio.analysis.wall.NoEquilibrium;
 import pilefolio.analysis.wall.SimplifiedCantilever;
 import pilefolio.analysis.wall.WallLoading;
@@ -20,7 +21,8 @@ import pilefolio.model.ProppedMethod;
  * The wall in one design situation.
  *
  * @param situation the situation
- * @param method the method that the user chose for a cantilever or a supported wall
+ * @param method the method that the user chose for a cantilever or a wall with one support; the
+ *     part below the lowest support where there are several
  * @param loading pressures; empty if a method refuses the ground
  * @param equilibrium the wall in equilibrium; empty if there is none
  * @param cause the kind of reason why there is no equilibrium; empty if there is one, or if a
@@ -75,6 +77,9 @@ public record WallSolution(
   }
 
   private static WallMethod method(DesignSituation s) {
+    if (s.supports().size() > 1) {
+      return new LowestSpan(s.lowestSupport().orElseThrow().level().si());
+    }
     if (s.support().isPresent()) {
       double level = s.support().get().level().si();
       return s.submission().methods().propped() == ProppedMethod.FREE_EARTH

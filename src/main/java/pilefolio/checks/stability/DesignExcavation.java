@@ -89,7 +89,7 @@ public final class DesignExcavation implements Check {
             .bind()
             .set(
                 "z_r",
-                s.support()
+                s.lowestSupport()
                     .map(Support::level)
                     .map(From::cell)
                     .orElseGet(() -> From.cell(s.run().levels().retained())))

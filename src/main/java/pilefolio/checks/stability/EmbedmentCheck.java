@@ -109,7 +109,7 @@ public abstract class EmbedmentCheck implements Check {
         increase == s.factor("embedment.increase")
             ? From.factor(job, "embedment.increase", s.combination().id())
             : From.layout(increase, "margin stands on passive pressure"),
-        s.support().map(Support::level).map(From::cell));
+        s.lowestSupport().map(Support::level).map(From::cell));
   }
 
   /**

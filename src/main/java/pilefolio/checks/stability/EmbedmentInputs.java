@@ -9,7 +9,7 @@ import pilefolio.trace.Given;
  * @param excavation design excavation level, m
  * @param toe toe level of the wall, m
  * @param increase multiplier of the embedment by the margin of the basis
- * @param support level of the support, m; empty for a cantilever
+ * @param support level of the lowest support, m; empty for a cantilever
  */
 public record EmbedmentInputs(
     Given excavation, Given toe, Given increase, Optional<Given> support) {}

@@ -44,8 +44,20 @@ public final class PassiveReserveCheck implements Check {
 
   static final CalcSheet SUPPORTED =
       sheet("Passive reserve about the support", "(z_m − z_1)", "(z_m − z_2)");
+  static final CalcSheet LOWEST =
+      sheet("Passive reserve below the lowest support", "(z_m − z_1)", "(z_m − z_2)");
   static final CalcSheet CANTILEVER =
       sheet("Passive reserve about the toe", "(z_1 − z_m)", "(z_2 − z_m)");
+
+  /** How a wall turns when passive pressure is used up. */
+  public enum Turning {
+    /** A cantilever about its toe. */
+    ABOUT_TOE,
+    /** A wall with one support about it. */
+    ABOUT_SUPPORT,
+    /** The part below the lowest of several supports about that one. */
+    BELOW_LOWEST
+  }
 
   private static CalcSheet sheet(String title, String a, String b) {
     return CalcSheet.named(title)
@@ -104,7 +116,7 @@ public final class PassiveReserveCheck implements Check {
 
   @Override
   public List<CalcSheet> sheets() {
-    return List.of(SUPPORTED, CANTILEVER);
+    return List.of(SUPPORTED, LOWEST, CANTILEVER);
   }
 
   @Override
@@ -144,7 +156,7 @@ public final class PassiveReserveCheck implements Check {
             ? From.factor(job, "passive.safety", s.combination().id())
             : From.layout(s.passiveDivisor(), "margin stands on the embedment");
     Given centre =
-        s.support()
+        s.lowestSupport()
             .map(Support::level)
             .map(From::cell)
             .orElseGet(
@@ -153,7 +165,15 @@ public final class PassiveReserveCheck implements Check {
                         .toe()
                         .map(From::cell)
                         .orElse(From.method(level, "toe sized by the program")));
-    Calculation calculation = calculate(loading, level, centre, s.support().isPresent(), required);
+    Calculation calculation =
+        calculate(
+            loading,
+            level,
+            centre,
+            s.supports().isEmpty()
+                ? Turning.ABOUT_TOE
+                : s.support().isPresent() ? Turning.ABOUT_SUPPORT : Turning.BELOW_LOWEST,
+            required);
     return calculation.value("M_E") > 0
         ? CheckResult.of(this, subject, calculation)
         : CheckResult.notChecked(
@@ -168,14 +188,21 @@ public final class PassiveReserveCheck implements Check {
    * @param loading pressures; their divisor on passive pressure is taken out
    * @param toe toe level, m
    * @param centre level about which moments are taken, m
-   * @param supported true if that is a support
+   * @param turning how the wall turns about it
    * @param required factor required
    */
   public static Calculation calculate(
-      WallLoading loading, double toe, Given centre, boolean supported, Given required) {
+      WallLoading loading, double toe, Given centre, Turning turning, Given required) {
     WallLoading plain = loading.withPassiveDivisor(1);
     Binding binding =
-        (supported ? SUPPORTED : CANTILEVER).bind().set("z_m", centre).set("F_r", required);
+        (switch (turning) {
+              case ABOUT_TOE -> CANTILEVER;
+              case ABOUT_SUPPORT -> SUPPORTED;
+              case BELOW_LOWEST -> LOWEST;
+            })
+            .bind()
+            .set("z_m", centre)
+            .set("F_r", required);
     Source level = new Source.Layout("break of the diagrams");
     Source pressure = new Source.Line("pressure-active", "Active pressure on the wall", "p");
     Source passive = new Source.Line("pressure-passive", "Passive pressure on the wall", "p_E");
@@ -184,6 +211,9 @@ public final class PassiveReserveCheck implements Check {
     for (double[] stretch : PressureRow.stretches(behind, front, centre.si())) {
       double upper = stretch[0];
       double lower = stretch[1];
+      if (turning == Turning.BELOW_LOWEST && (upper + lower) / 2 > centre.si()) {
+        continue;
+      }
       binding.row(
           TABLE,
           Row.of(behind.holding(upper, lower).map(s -> s.top().layer()).orElse("water"))

@@ -34,12 +34,12 @@ record PressureRow(
   private static final double SAME_LEVEL = 1e-9;
   private static final double KILO = 1000;
 
-  /** The rows of a wall in equilibrium, from its top to its toe. */
+  /** The rows of a wall in equilibrium, from the top of what is in equilibrium to its toe. */
   static List<PressureRow> of(WallLoading loading, Equilibrium e, double... cuts) {
     double toe = e.toeLevel();
     boolean reverses = e.pivotLevel().isPresent() && e.supportForce().isEmpty();
     if (!reverses) {
-      return pair(loading, toe, Mobilisation.ACTIVE, Double.POSITIVE_INFINITY, toe, cuts);
+      return pair(loading, toe, Mobilisation.ACTIVE, e.statics().topLevel(), toe, cuts);
     }
     double pivot = e.pivotLevel().getAsDouble();
     List<PressureRow> rows =

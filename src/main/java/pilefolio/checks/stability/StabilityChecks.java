@@ -12,7 +12,8 @@ public final class StabilityChecks {
           new FullCantileverEmbedment(),
           new SimplifiedCantileverEmbedment(),
           new FreeEarthEmbedment(),
-          new FixedEarthEmbedment());
+          new FixedEarthEmbedment(),
+          new LowestSpanEmbedment());
 
   /** Every check of the family. */
   public static final List<Check> ALL =

@@ -55,7 +55,7 @@ public final class WallSolutions {
               sheet.value("M_E"),
               e.statics().governing().level(),
               sheet.value("V_E"),
-              e.supportForce().isPresent()
+              e.supportForce().isPresent() && s.situation().support().isPresent()
                   ? OptionalDouble.of(KILO * e.supportForce().getAsDouble())
                   : OptionalDouble.empty(),
               KILO * spanPressure(e),

@@ -98,11 +98,14 @@ class StabilitySheetsTest {
       Given one = new Given(1, TEST);
       assertEquals(
           1,
-          PassiveReserveCheck.calculate(loading, e.toeLevel(), centre, true, one).value("F_p"),
+          PassiveReserveCheck.calculate(
+                  loading, e.toeLevel(), centre, PassiveReserveCheck.Turning.ABOUT_SUPPORT, one)
+              .value("F_p"),
           1e-9,
           "seed " + seed);
       Calculation deeper =
-          PassiveReserveCheck.calculate(loading, e.toeLevel() - 1, centre, true, one);
+          PassiveReserveCheck.calculate(
+              loading, e.toeLevel() - 1, centre, PassiveReserveCheck.Turning.ABOUT_SUPPORT, one);
       assertTrue(deeper.value("F_p") > 1, "seed " + seed);
       new Printer(DisplaySystem.US).print(deeper);
     }

@@ -19,6 +19,7 @@ import pilefolio.analysis.wall.Equilibrium;
 import pilefolio.analysis.wall.FixedEarthSupport;
 import pilefolio.analysis.wall.FourForceCantilever;
 import pilefolio.analysis.wall.FreeEarthSupport;
+import pilefolio.analysis.wall.LowestSpan;
 import pilefolio.analysis.wall.NoEquilibrium;
 import pilefolio.analysis.wall.SimplifiedCantilever;
 import pilefolio.analysis.wall.WallLoading;
@@ -77,6 +78,11 @@ public final class WallCaseSolver {
     return new WallCaseSolver(problem).embedment(new FreeEarthEmbedment(), "free earth");
   }
 
+  /** Sheet of the part below the lowest support, or of weak ground. */
+  public static Calculation lowestSpan(JsonNode problem) {
+    return new WallCaseSolver(problem).embedment(new LowestSpanEmbedment(), "lowest span");
+  }
+
   /** Sheet of fixed earth, or of weak ground. */
   public static Calculation fixedEarth(JsonNode problem) {
     return new WallCaseSolver(problem).embedment(new FixedEarthEmbedment(), "fixed earth");
@@ -98,7 +104,11 @@ public final class WallCaseSolver {
         wall.loading(),
         toe,
         given(supported ? wall.si("support") : toe),
-        supported,
+        !supported
+            ? PassiveReserveCheck.Turning.ABOUT_TOE
+            : problem.path("several").asBoolean()
+                ? PassiveReserveCheck.Turning.BELOW_LOWEST
+                : PassiveReserveCheck.Turning.ABOUT_SUPPORT,
         given(wall.si("F_r")));
   }
 
@@ -138,6 +148,7 @@ public final class WallCaseSolver {
       case "straight line" -> new FourForceCantilever(FourForceCantilever.Change.STRAIGHT_LINE);
       case "simplified" -> new SimplifiedCantilever(si("f_s"));
       case "free earth" -> new FreeEarthSupport(si("support"));
+      case "lowest span" -> new LowestSpan(si("support"));
       case "fixed earth" -> new FixedEarthSupport(si("support"), si("f_s"));
       default -> throw new IllegalArgumentException("no method is called " + name);
     };
