@@ -27,6 +27,7 @@ import pilefolio.findings.CellRef;
  * @param largestAgeDifference of the two primaries beside a secondary, a time
  * @param capacityReserve share of a rated value of plant that may be used
  * @param ground choices about the ground that few jobs need
+ * @param apparent apparent pressure of walls with several supports
  */
 public record Methods(
     CellRef at,
@@ -49,4 +50,5 @@ public record Methods(
     StrengthModel strengthModel,
     Value largestAgeDifference,
     Value capacityReserve,
-    GroundChoices ground) {}
+    GroundChoices ground,
+    ApparentMethod apparent) {}

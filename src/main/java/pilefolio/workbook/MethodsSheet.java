@@ -7,6 +7,10 @@ import static pilefolio.workbook.TextColumn.words;
 import java.util.List;
 import pilefolio.model.AllowableMargin;
 import pilefolio.model.AtRestRule;
+import pilefolio.model.ApparentBeam;
+import pilefolio.model.ApparentDiagram;
+import pilefolio.model.ApparentFoot;
+import pilefolio.model.ApparentMethod;
 import pilefolio.model.BasisChoice;
 import pilefolio.model.CantileverMethod;
 import pilefolio.model.EarthPressureMethod;
@@ -170,6 +174,34 @@ final class MethodsSheet {
                   + " softened depth.")
           .hard(0, 1)
           .standard(0);
+  static final ChoiceColumn<ApparentDiagram> APPARENT =
+      choice(
+              "Apparent pressure",
+              ApparentDiagram.class,
+              "Envelope for walls with two or more levels of support. Empty: by the ground, that is by"
+                  + " drainage, stability number and kind of supports. A diagram by support levels"
+                  + " is used for single levels too.");
+  static final ChoiceColumn<ApparentBeam> APPARENT_BEAM =
+      choice(
+              "Apparent pressure beams",
+              ApparentBeam.class,
+              "What turns the envelope into the forces and moments that are designed for. Empty:"
+                  + " hinges.");
+  static final ChoiceColumn<ApparentFoot> APPARENT_FOOT =
+      choice(
+              "Foot under apparent pressure",
+              ApparentFoot.class,
+              "What holds the wall below its lowest support. Empty: a reaction of the ground at the"
+                  + " design excavation level.");
+  static final NumberColumn STIFF_SHARE =
+      number(
+              "Stiff clay diagram",
+              "",
+              "Ordinate in stiff clay over unit weight times height; total load over unit weight times"
+                  + " height squared by support levels. Empty: 0.3.")
+          .hard(0.2, 0.4)
+          .usual(0.2, 0.4)
+          .such("0.3");
 
   static final SheetSpec SPEC =
       SheetSpec.form(
@@ -201,7 +233,11 @@ final class MethodsSheet {
           SEISMIC_HORIZONTAL,
           SEISMIC_VERTICAL,
           SOFTENED_DEPTH,
-          SOFTENED_SHARE);
+          SOFTENED_SHARE,
+          APPARENT,
+          APPARENT_BEAM,
+          APPARENT_FOOT,
+          STIFF_SHARE);
 
   static final TextColumn FACTOR =
       words(
@@ -268,6 +304,11 @@ final class MethodsSheet {
             form.find(SEISMIC_HORIZONTAL),
             form.quiet(SEISMIC_VERTICAL),
             form.quiet(SOFTENED_DEPTH),
-            form.quiet(SOFTENED_SHARE)));
+            form.quiet(SOFTENED_SHARE)),
+        new ApparentMethod(
+            form.find(APPARENT).orElse(ApparentDiagram.BY_GROUND),
+            form.find(APPARENT_BEAM).orElse(ApparentBeam.HINGES),
+            form.find(APPARENT_FOOT).orElse(ApparentFoot.REACTION),
+            form.find(STIFF_SHARE)));
   }
 }

@@ -138,7 +138,8 @@ final class Scenario {
             m.strengthModel(),
             m.largestAgeDifference(),
             m.capacityReserve(),
-            m.ground());
+            m.ground(),
+            m.apparent());
     return this;
   }
 
