@@ -176,23 +176,23 @@ final class MethodsSheet {
           .standard(0);
   static final ChoiceColumn<ApparentDiagram> APPARENT =
       choice(
-              "Apparent pressure",
-              ApparentDiagram.class,
-              "Envelope for walls with two or more levels of support. Empty: by the ground, that is by"
-                  + " drainage, stability number and kind of supports. A diagram by support levels"
-                  + " is used for single levels too.");
+          "Apparent pressure",
+          ApparentDiagram.class,
+          "Envelope for walls with two or more levels of support. Empty: by the ground, that is by"
+              + " drainage, stability number and kind of supports. A diagram by support levels"
+              + " is used for single levels too.");
   static final ChoiceColumn<ApparentBeam> APPARENT_BEAM =
       choice(
-              "Apparent pressure beams",
-              ApparentBeam.class,
-              "What turns the envelope into the forces and moments that are designed for. Empty:"
-                  + " hinges.");
+          "Apparent pressure beams",
+          ApparentBeam.class,
+          "What turns the envelope into the forces and moments that are designed for. Empty:"
+              + " hinges.");
   static final ChoiceColumn<ApparentFoot> APPARENT_FOOT =
       choice(
-              "Foot under apparent pressure",
-              ApparentFoot.class,
-              "What holds the wall below its lowest support. Empty: a reaction of the ground at the"
-                  + " design excavation level.");
+          "Foot under apparent pressure",
+          ApparentFoot.class,
+          "What holds the wall below its lowest support. Empty: a reaction of the ground at the"
+              + " design excavation level.");
   static final NumberColumn STIFF_SHARE =
       number(
               "Stiff clay diagram",
