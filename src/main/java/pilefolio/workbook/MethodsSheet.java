@@ -6,11 +6,11 @@ import static pilefolio.workbook.TextColumn.words;
 
 import java.util.List;
 import pilefolio.model.AllowableMargin;
-import pilefolio.model.AtRestRule;
 import pilefolio.model.ApparentBeam;
 import pilefolio.model.ApparentDiagram;
 import pilefolio.model.ApparentFoot;
 import pilefolio.model.ApparentMethod;
+import pilefolio.model.AtRestRule;
 import pilefolio.model.BasisChoice;
 import pilefolio.model.CantileverMethod;
 import pilefolio.model.EarthPressureMethod;
@@ -198,10 +198,10 @@ final class MethodsSheet {
               "Stiff clay diagram",
               "",
               "Ordinate in stiff clay over unit weight times height; total load over unit weight times"
-                  + " height squared by support levels. Empty: 0.3.")
+                  + " height squared by support levels.")
           .hard(0.2, 0.4)
           .usual(0.2, 0.4)
-          .such("0.3");
+          .standard(0.3);
 
   static final SheetSpec SPEC =
       SheetSpec.form(
@@ -306,9 +306,9 @@ final class MethodsSheet {
             form.quiet(SOFTENED_DEPTH),
             form.quiet(SOFTENED_SHARE)),
         new ApparentMethod(
-            form.find(APPARENT).orElse(ApparentDiagram.BY_GROUND),
-            form.find(APPARENT_BEAM).orElse(ApparentBeam.HINGES),
-            form.find(APPARENT_FOOT).orElse(ApparentFoot.REACTION),
-            form.find(STIFF_SHARE)));
+            form.quiet(APPARENT),
+            form.quiet(APPARENT_BEAM),
+            form.quiet(APPARENT_FOOT),
+            form.quiet(STIFF_SHARE)));
   }
 }
