@@ -10,12 +10,15 @@ import pilefolio.analysis.earth.PressureNode;
 import pilefolio.analysis.earth.PressureSegment;
 import pilefolio.analysis.earth.Side;
 import pilefolio.analysis.earth.SoilLayer;
+import pilefolio.analysis.earth.SoilProfile;
 import pilefolio.analysis.earth.WallGround;
 import pilefolio.analysis.earth.WallPressures;
 
 /**
  * One side of the wall in layered ground: limits from the diagrams of active and passive pressure,
- * at-rest pressure and modulus from the layers.
+ * at-rest pressure and modulus from the layers. Below the excavation single piles carry the
+ * pressure at rest and the springs of their own width, and passive pressure on the width that their
+ * diagram has. Local loads and earthquake are added to all three pressures.
  */
 public final class DiagramSide implements SoilSide {
   private static final double SAME = 1e-9;
@@ -66,7 +69,7 @@ public final class DiagramSide implements SoilSide {
       WallPressures pressures, double toe, Function<SoilLayer, LayerSprings> springs) {
     return of(
         pressures,
-        pressures.ground().behind(),
+        true,
         pressures.behind(Mobilisation.ACTIVE, toe),
         pressures.behind(Mobilisation.PASSIVE, toe),
         springs);
@@ -77,7 +80,7 @@ public final class DiagramSide implements SoilSide {
       WallPressures pressures, double toe, Function<SoilLayer, LayerSprings> springs) {
     return of(
         pressures,
-        pressures.ground().front(),
+        false,
         pressures.front(Mobilisation.ACTIVE, toe),
         pressures.front(Mobilisation.PASSIVE, toe),
         springs);
@@ -90,16 +93,18 @@ public final class DiagramSide implements SoilSide {
    */
   public static DiagramSide of(
       WallPressures pressures,
-      Side side,
+      boolean behindSide,
       PressureDiagram active,
       PressureDiagram passive,
       Function<SoilLayer, LayerSprings> springs) {
     WallGround ground = pressures.ground();
+    Side side = behindSide ? ground.behind() : ground.front();
+    SoilProfile layers = ground.layers(behindSide);
     return new DiagramSide(
         active,
         passive,
         (level, stress, pore, seenFrom) -> {
-          SoilLayer layer = ground.profile().below(seenFrom);
+          SoilLayer layer = layers.below(seenFrom);
           double k = springs.apply(layer).atRest();
           if (!layer.isUndrained()) {
             return k * (stress - pore);
@@ -107,7 +112,7 @@ public final class DiagramSide implements SoilSide {
           double u = ground.gammaWater() * Math.max(0, side.waterLevel() - level);
           return k * (stress - u) + u;
         },
-        seenFrom -> springs.apply(ground.profile().below(seenFrom)).modulus());
+        seenFrom -> springs.apply(layers.below(seenFrom)).modulus());
   }
 
   @Override
@@ -123,13 +128,20 @@ public final class DiagramSide implements SoilSide {
     double least = between(low, level, n -> n.earthFactor() * n.earth());
     PressureSegment high = find(passive, seenFrom);
     double most = high == null ? least : between(high, level, n -> n.earthFactor() * n.earth());
+    double share = between(low, level, PressureNode::earthFactor);
+    double added = between(low, level, n -> n.added().factored());
     double atRest =
         rest.at(
             level,
             between(low, level, PressureNode::sigmaV),
             between(low, level, PressureNode::u),
             seenFrom);
-    return new SpringLaw(atRest, least, most, modulus.at(seenFrom), water);
+    return new SpringLaw(
+        share * atRest + added,
+        least + added,
+        Math.max(most, least) + added,
+        share * modulus.at(seenFrom),
+        water);
   }
 
   private static PressureSegment find(PressureDiagram diagram, double level) {

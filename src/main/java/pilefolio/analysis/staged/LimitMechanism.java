@@ -14,10 +14,16 @@ final class LimitMechanism {
   private final WallStage stage;
   private final WallMesh mesh;
 
-  private record Turn(double pivot, int sign, double ratio) {}
+  private record Turn(double pivot, int sign, double driving, double resisting) {
+    double ratio() {
+      return driving == 0
+          ? 0
+          : resisting == 0 ? Double.POSITIVE_INFINITY : driving / resisting;
+    }
+  }
 
-  /** The mechanism and a sentence about it. */
-  record Found(Mechanism mechanism, String reason) {}
+  /** The mechanism, a sentence about it and its numbers. */
+  record Found(Mechanism mechanism, String reason, Failure failure) {}
 
   LimitMechanism(StageEquations equations, WallStage stage) {
     this.equations = equations;
@@ -28,7 +34,7 @@ final class LimitMechanism {
   /** The movement in which resistance falls shortest of what drives it, if it does. */
   Optional<Found> find(double tolerance) {
     double length = mesh.top() - mesh.toe();
-    Turn best = new Turn(0, 0, 0);
+    Turn best = new Turn(0, 0, 0, 1);
     for (int sign = -1; sign <= 1; sign += 2) {
       for (int node = 0; node < mesh.nodes(); node++) {
         best = better(best, turn(mesh.level(node), sign));
@@ -63,7 +69,7 @@ final class LimitMechanism {
     double scale = Math.max(Math.abs(mesh.top() - pivot), Math.abs(mesh.toe() - pivot));
     double driving = 0;
     double resisting = 0;
-    Turn barred = new Turn(pivot, sign, 0);
+    Turn barred = new Turn(pivot, sign, 0, 1);
     for (SupportSpring s : equations.supports()) {
       double r = sign * (mesh.level(s.node()) - pivot) / scale;
       if (s.placing() || s.support().stiffness() == 0) {
@@ -116,9 +122,7 @@ final class LimitMechanism {
       driving += Math.max(0, work);
       resisting += Math.max(0, -work);
     }
-    double ratio =
-        driving == 0 ? 0 : resisting == 0 ? Double.POSITIVE_INFINITY : driving / resisting;
-    return new Turn(pivot, sign, ratio);
+    return new Turn(pivot, sign, driving, resisting);
   }
 
   private static double limit(SideSprings side, int point, boolean pressed) {
@@ -129,6 +133,19 @@ final class LimitMechanism {
   }
 
   private Found named(Turn t) {
+    Found found = words(t);
+    boolean slides = found.mechanism() == Mechanism.TRANSLATION;
+    double scale =
+        slides
+            ? 1
+            : Math.max(Math.abs(mesh.top() - t.pivot()), Math.abs(mesh.toe() - t.pivot()));
+    return new Found(
+        found.mechanism(),
+        found.reason(),
+        new Failure(t.pivot(), scale * t.driving(), scale * t.resisting()));
+  }
+
+  private Found words(Turn t) {
     double length = mesh.top() - mesh.toe();
     String share =
         String.format(Locale.ROOT, "%.0f %%", Double.isInfinite(t.ratio()) ? 0 : 100 / t.ratio());
@@ -142,7 +159,8 @@ final class LimitMechanism {
                 "the wall turns about support %s: the ground in front of its foot holds %s of the"
                     + " moment that drives it out",
                 s.support().id(),
-                share));
+                share),
+            Failure.NONE);
       }
     }
     boolean lifts =
@@ -159,7 +177,8 @@ final class LimitMechanism {
               Locale.ROOT,
               "the wall moves away from its supports, which cannot hold it that way: what is left"
                   + " resists %s of the drive",
-              share));
+              share),
+          Failure.NONE);
     }
     if (t.pivot() < mesh.toe() - 5 * length || t.pivot() > mesh.top() + 5 * length) {
       return new Found(
@@ -168,7 +187,8 @@ final class LimitMechanism {
               Locale.ROOT,
               "the wall slides as a whole: the ground in front resists %s of the force that drives"
                   + " it",
-              share));
+              share),
+          Failure.NONE);
     }
     if (t.sign() > 0 && t.pivot() < stage.excavationLevel()) {
       return new Found(
@@ -178,7 +198,8 @@ final class LimitMechanism {
               "the wall tips over about a point at level %.2f m: the ground resists %s of the"
                   + " moment that drives it",
               t.pivot(),
-              share));
+              share),
+          Failure.NONE);
     }
     return new Found(
         Mechanism.FOOT_SLIDES_OUT,
@@ -187,6 +208,7 @@ final class LimitMechanism {
             "the foot slides out, turning about level %.2f m: the ground in front resists %s of"
                 + " the moment that drives it",
             t.pivot(),
-            share));
+            share),
+        Failure.NONE);
   }
 }

@@ -81,14 +81,17 @@ public final class StagedAnalysis {
           found = limit.find(NEAR_LIMIT);
         }
         if (found.isPresent()) {
-          return collapse(states, stage, found.get().mechanism(), found.get().reason());
+          return collapse(states, stage, found.get());
         }
         if (!solved) {
           System.arraycopy(before, 0, u, 0, u.length);
           steps += inSteps(equations);
           if (steps < 0) {
             return collapse(
-                states, stage, Mechanism.NOT_FOUND, "no equilibrium was found by the iteration");
+                states,
+                stage,
+                new LimitMechanism.Found(
+                    Mechanism.NOT_FOUND, "no equilibrium was found by the iteration", Failure.NONE));
           }
         }
       }
@@ -97,13 +100,15 @@ public final class StagedAnalysis {
         return collapse(
             states,
             stage,
-            Mechanism.DISPLACEMENT_BEYOND_LIMIT,
-            String.format(
-                Locale.ROOT,
-                "the wall would have to move %.2f m to find equilibrium, more than the limit of"
-                    + " %.2f m",
-                largest,
-                wall.displacementLimit()));
+            new LimitMechanism.Found(
+                Mechanism.DISPLACEMENT_BEYOND_LIMIT,
+                String.format(
+                    Locale.ROOT,
+                    "the wall would have to move %.2f m to find equilibrium, more than the limit of"
+                        + " %.2f m",
+                    largest,
+                    wall.displacementLimit()),
+                new Failure(0, largest, wall.displacementLimit())));
       }
       states.add(new StageReport(stage, equations, u).state(steps));
       remember(stage, equations);
@@ -112,9 +117,14 @@ public final class StagedAnalysis {
   }
 
   private StagedOutcome collapse(
-      List<StageState> states, WallStage stage, Mechanism mechanism, String reason) {
+      List<StageState> states, WallStage stage, LimitMechanism.Found found) {
     return new StagedOutcome.Collapsed(
-        states, states.size(), stage.name(), mechanism, reason + removed(stage));
+        states,
+        states.size(),
+        stage.name(),
+        found.mechanism(),
+        found.reason() + removed(stage),
+        found.failure());
   }
 
   private String removed(WallStage stage) {

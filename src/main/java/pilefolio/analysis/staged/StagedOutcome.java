@@ -27,9 +27,10 @@ public sealed interface StagedOutcome permits StagedOutcome.Converged, StagedOut
    * @param stage name of that stage
    * @param mechanism how the wall fails
    * @param reason why, as a sentence without its full stop
+   * @param failure numbers of the mechanism; nil if it is none
    */
   record Collapsed(
-      List<StageState> stages, int index, String stage, Mechanism mechanism, String reason)
+      List<StageState> stages, int index, String stage, Mechanism mechanism, String reason, Failure failure)
       implements StagedOutcome {
     public Collapsed {
       stages = List.copyOf(stages);
