@@ -174,6 +174,28 @@ public record WallRun(
         beams);
   }
 
+  /** The same run with no entry for unplanned excavation. */
+  public WallRun withoutUnplannedExcavation() {
+    return new WallRun(
+        at,
+        id,
+        description,
+        type,
+        technique,
+        permanent,
+        line,
+        levels,
+        profile,
+        guideWall,
+        batter,
+        piles,
+        sheets,
+        Optional.empty(),
+        rig,
+        tool,
+        analysis);
+  }
+
   /** The piles of the run from its start to its end; none for sheet piles. */
   public PileLayout layout() {
     return PileLayout.of(this);

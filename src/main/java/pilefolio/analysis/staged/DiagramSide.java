@@ -17,8 +17,8 @@ import pilefolio.analysis.earth.WallPressures;
 /**
  * One side of the wall in layered ground: limits from the diagrams of active and passive pressure,
  * at-rest pressure and modulus from the layers. Below the excavation single piles carry the
- * pressure at rest and the springs of their own width, and passive pressure on the width that their
- * diagram has. Local loads and earthquake are added to all three pressures.
+ * pressure at rest of their own width; springs and passive pressure act on the width that their
+ * passive diagram has. Local loads and earthquake are added to all three pressures.
  */
 public final class DiagramSide implements SoilSide {
   private static final double SAME = 1e-9;
@@ -140,7 +140,8 @@ public final class DiagramSide implements SoilSide {
         share * atRest + added,
         least + added,
         Math.max(most, least) + added,
-        share * modulus.at(seenFrom),
+        (high == null ? share : between(high, level, PressureNode::earthFactor))
+            * modulus.at(seenFrom),
         water);
   }
 

@@ -16,9 +16,7 @@ final class LimitMechanism {
 
   private record Turn(double pivot, int sign, double driving, double resisting) {
     double ratio() {
-      return driving == 0
-          ? 0
-          : resisting == 0 ? Double.POSITIVE_INFINITY : driving / resisting;
+      return driving == 0 ? 0 : resisting == 0 ? Double.POSITIVE_INFINITY : driving / resisting;
     }
   }
 
@@ -136,9 +134,7 @@ final class LimitMechanism {
     Found found = words(t);
     boolean slides = found.mechanism() == Mechanism.TRANSLATION;
     double scale =
-        slides
-            ? 1
-            : Math.max(Math.abs(mesh.top() - t.pivot()), Math.abs(mesh.toe() - t.pivot()));
+        slides ? 1 : Math.max(Math.abs(mesh.top() - t.pivot()), Math.abs(mesh.toe() - t.pivot()));
     return new Found(
         found.mechanism(),
         found.reason(),

@@ -91,7 +91,9 @@ public final class StagedAnalysis {
                 states,
                 stage,
                 new LimitMechanism.Found(
-                    Mechanism.NOT_FOUND, "no equilibrium was found by the iteration", Failure.NONE));
+                    Mechanism.NOT_FOUND,
+                    "no equilibrium was found by the iteration",
+                    Failure.NONE));
           }
         }
       }

@@ -30,7 +30,12 @@ public sealed interface StagedOutcome permits StagedOutcome.Converged, StagedOut
    * @param failure numbers of the mechanism; nil if it is none
    */
   record Collapsed(
-      List<StageState> stages, int index, String stage, Mechanism mechanism, String reason, Failure failure)
+      List<StageState> stages,
+      int index,
+      String stage,
+      Mechanism mechanism,
+      String reason,
+      Failure failure)
       implements StagedOutcome {
     public Collapsed {
       stages = List.copyOf(stages);

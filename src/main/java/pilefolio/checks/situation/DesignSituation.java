@@ -54,7 +54,9 @@ public record DesignSituation(
   /** Share of the embedment by which the simplified methods make up for a concentrated force. */
   public static final double SIMPLIFIED_INCREASE = 1.2;
 
-  private static final double LEAST_HEIGHT = 0.05;
+  /** Retained height up to which a wall counts as not retaining, m. */
+  static final double LEAST_HEIGHT = 0.05;
+
   // Local loads are followed down this many retained heights below the excavation.
   private static final double LOADED_HEIGHTS = 12;
 
