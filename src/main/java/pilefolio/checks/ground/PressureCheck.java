@@ -26,11 +26,31 @@ abstract class PressureCheck implements Check {
   private final Mobilisation state;
   private final CalcSheet behind;
   private final CalcSheet front;
+  private final CalcSheet besideBehind;
+  private final CalcSheet besideFront;
 
   PressureCheck(Mobilisation state, CalcSheet behind, CalcSheet front) {
     this.state = state;
     this.behind = behind;
     this.front = front;
+    boolean active = state == Mobilisation.ACTIVE;
+    String with = active ? ", with loads and water given" : ", with water given";
+    besideBehind =
+        active
+            ? PressureSheet.activeBeside(behind.title() + with)
+            : PressureSheet.passiveBeside(behind.title() + with);
+    besideFront =
+        active
+            ? PressureSheet.activeBeside(front.title() + with)
+            : PressureSheet.passiveBeside(front.title() + with);
+  }
+
+  /** The sheet for ground with or without loads, water and earthquake of its own. */
+  final CalcSheet sheet(WallGround ground, boolean isBehind) {
+    if (ground.surroundings().needsOwnColumns()) {
+      return isBehind ? besideBehind : besideFront;
+    }
+    return isBehind ? behind : front;
   }
 
   @Override
@@ -45,7 +65,7 @@ abstract class PressureCheck implements Check {
 
   @Override
   public List<CalcSheet> sheets() {
-    return List.of(behind, front);
+    return List.of(behind, front, besideBehind, besideFront);
   }
 
   @Override
@@ -101,11 +121,7 @@ abstract class PressureCheck implements Check {
                 ? From.factor(job, "passive.safety", c)
                 : From.layout(s.passiveDivisor(), "margin stands on the embedment"));
     return PressureSheet.calculate(
-        isBehind ? behind : front,
-        ground,
-        isBehind ? ground.behind() : ground.front(),
-        diagram,
-        in);
+        sheet(ground, isBehind), ground, isBehind ? ground.behind() : ground.front(), diagram, in);
   }
 
   private static Given water(Value level, double used) {

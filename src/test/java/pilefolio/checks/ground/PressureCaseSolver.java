@@ -7,7 +7,6 @@ import pilefolio.analysis.earth.WallGround;
 import pilefolio.analysis.wall.WallLoading;
 import pilefolio.checks.CaseFile;
 import pilefolio.checks.stability.WallCaseSolver;
-import pilefolio.trace.CalcSheet;
 import pilefolio.trace.Calculation;
 
 /**
@@ -20,23 +19,22 @@ public final class PressureCaseSolver {
 
   /** Sheet of active pressure. */
   public static Calculation active(JsonNode problem) {
-    return solve(problem, Mobilisation.ACTIVE, ActivePressure.BEHIND, ActivePressure.FRONT);
+    return solve(problem, Mobilisation.ACTIVE, new ActivePressure());
   }
 
   /** Sheet of passive pressure. */
   public static Calculation passive(JsonNode problem) {
-    return solve(problem, Mobilisation.PASSIVE, PassivePressure.BEHIND, PassivePressure.FRONT);
+    return solve(problem, Mobilisation.PASSIVE, new PassivePressure());
   }
 
-  private static Calculation solve(
-      JsonNode problem, Mobilisation state, CalcSheet behindSheet, CalcSheet frontSheet) {
+  private static Calculation solve(JsonNode problem, Mobilisation state, PressureCheck check) {
     WallLoading loading = WallCaseSolver.loading(problem);
     WallGround ground = loading.ground();
     double toe = CaseFile.si(problem.path("toe").asText());
     boolean behind = problem.path("side").asText().equals("behind");
     Side side = behind ? ground.behind() : ground.front();
     return PressureSheet.calculate(
-        behind ? behindSheet : frontSheet,
+        check.sheet(ground, behind),
         ground,
         side,
         behind ? loading.pressures().behind(state, toe) : loading.pressures().front(state, toe),
