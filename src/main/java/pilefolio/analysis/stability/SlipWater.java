@@ -1,5 +1,7 @@
 package pilefolio.analysis.stability;
 
+import java.util.List;
+
 /**
  * Water in a section with a wall at x = 0.
  *
@@ -14,6 +16,8 @@ package pilefolio.analysis.stability;
  * @param toe level of the toe, m, below the ground in front
  * @param headAtToe head at the toe in front, m; {@code levelFront} without seepage
  * @param gammaWater unit weight of water, kN/m³
+ * @param confined stretches with a piezometric level of their own; in front the higher pressure
+ *     counts there
  */
 public record SlipWater(
     double levelFront,
@@ -21,18 +25,32 @@ public record SlipWater(
     double groundFront,
     double toe,
     double headAtToe,
-    double gammaWater) {
+    double gammaWater,
+    List<Confined> confined) {
+
+  /**
+   * A stretch of the ground with its own piezometric level.
+   *
+   * @param top level of its top, m
+   * @param bottom level of its bottom, m
+   * @param piezometric level to which its water rises, m
+   */
+  public record Confined(double top, double bottom, double piezometric) {}
+
+  public SlipWater {
+    confined = List.copyOf(confined);
+  }
 
   private static final double NONE = Double.NEGATIVE_INFINITY;
 
   /** No water. */
   public static SlipWater none() {
-    return new SlipWater(NONE, NONE, 0, -1, NONE, 1);
+    return new SlipWater(NONE, NONE, 0, -1, NONE, 1, List.of());
   }
 
   /** Water at rest at one level on each side. */
   public static SlipWater atRest(double levelFront, double levelBehind, double gammaWater) {
-    return new SlipWater(levelFront, levelBehind, 0, -1, levelFront, gammaWater);
+    return new SlipWater(levelFront, levelBehind, 0, -1, levelFront, gammaWater, List.of());
   }
 
   /** Water level at a distance, m; above the ground it is free water. */
@@ -42,6 +60,16 @@ public record SlipWater(
 
   /** Pore pressure at a point in the ground, kPa; zero above the water. */
   public double pressure(double x, double level) {
+    for (Confined stretch : confined) {
+      if (level < stretch.top() && level >= stretch.bottom()) {
+        double own = Math.max(0, gammaWater * (stretch.piezometric() - level));
+        return x >= 0 ? own : Math.max(own, byLevel(x, level));
+      }
+    }
+    return byLevel(x, level);
+  }
+
+  private double byLevel(double x, double level) {
     double surface = level(x);
     if (!(level < surface)) {
       return 0;

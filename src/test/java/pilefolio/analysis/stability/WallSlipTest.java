@@ -175,13 +175,22 @@ class WallSlipTest {
 
   @Test
   void seepageRaisesPressureInFrontOnly() {
-    SlipWater rest = new SlipWater(0, 6, 0, TOE, 0, 9.81);
-    SlipWater seepage = new SlipWater(0, 6, 0, TOE, 2.5, 9.81);
+    SlipWater rest = new SlipWater(0, 6, 0, TOE, 0, 9.81, List.of());
+    SlipWater seepage = new SlipWater(0, 6, 0, TOE, 2.5, 9.81, List.of());
     assertEquals(9.81 * 3, rest.pressure(-1, -3), 1e-9);
     assertEquals(9.81 * (3 + 2.5 * 0.6), seepage.pressure(-1, -3), 1e-9);
     assertEquals(9.81 * (8 + 2.5), seepage.pressure(-1, -8), 1e-9);
     assertEquals(9.81 * 9, seepage.pressure(1, -3), 1e-9);
     assertEquals(0, seepage.pressure(1, 7), 1e-12);
+  }
+
+  @Test
+  void confinedWaterHasItsOwnLevel() {
+    SlipWater water =
+        new SlipWater(0, 6, 0, TOE, 0, 10, List.of(new SlipWater.Confined(-8, -20, 9)));
+    assertEquals(10 * 19, water.pressure(1, -10), 1e-9);
+    assertEquals(10 * 19, water.pressure(-1, -10), 1e-9);
+    assertEquals(10 * 13, water.pressure(1, -7), 1e-9);
   }
 
   /** Random ground of every kind: the search ends and answers or says that it cannot. */
