@@ -20,6 +20,7 @@ import pilefolio.analysis.sequence.WallPile;
 import pilefolio.checks.geometry.JointOpenings;
 import pilefolio.checks.ground.PressureCaseSolver;
 import pilefolio.checks.sequence.ProgrammeFound;
+import pilefolio.checks.stability.StabilityCaseSolver;
 import pilefolio.checks.stability.WallCaseSolver;
 import pilefolio.trace.Calculation;
 import pilefolio.trace.Given;
@@ -44,6 +45,9 @@ final class CaseSolvers {
     BY_CHECK.put("embedment-fixed-earth", WallCaseSolver::fixedEarth);
     BY_CHECK.put("embedment-lowest-span", WallCaseSolver::lowestSpan);
     BY_CHECK.put("passive-reserve", WallCaseSolver::reserve);
+    BY_CHECK.put("hydraulic-heave", StabilityCaseSolver::heave);
+    BY_CHECK.put("piping", StabilityCaseSolver::piping);
+    BY_CHECK.put("overall-stability", StabilityCaseSolver::slip);
     BY_CHECK.put("wall-effects", WallCaseSolver::effects);
     BY_CHECK.put("support-force", WallCaseSolver::supportForce);
   }

@@ -145,7 +145,7 @@ class DesignBasisTest {
 
   /**
    * A check may ask every basis for a factor, but those of a code of steel or concrete, or of one
-   * way of writing the safety of piles, only the bases that have it.
+   * way of writing the safety of piles or against water, only the bases that have it.
    */
   @Test
   void basesAnswerTheSameQuestions() {
@@ -158,7 +158,8 @@ class DesignBasisTest {
                   ? asked.steel() == other.steel()
                   : key.startsWith("concrete.")
                       ? asked.concrete() == other.concrete()
-                      : key.matches("pile\\.(?!alpha|beta).*|action\\.structural\\..*")
+                      : key.matches("pile\\.(?!alpha|beta).*|action\\.structural\\..*|uplift\\..*"
+                              + "|heave\\.(permanent|prism)\\..*")
                           ? asked.format() == other.format()
                           : true;
           if (shared) {

@@ -102,14 +102,16 @@ public record SlipSection(
   }
 
   private SlipSlice slice(SlipCircle circle, double left, double right) {
-    double middle = (left + right) / 2;
+    // Midway along the arc, so that b/cos α is the length of the chord.
+    double alpha = (circle.angle(left) + circle.angle(right)) / 2;
+    double sin = Math.sin(alpha);
+    double middle = circle.x() + circle.radius() * sin;
     double top = (surface.after(left) + surface.before(right)) / 2;
     double meanBase = circle.meanLevel(left, right);
     double base = circle.level(middle);
     if (!(top > meanBase)) {
       return null;
     }
-    double sin = (middle - circle.x()) / circle.radius();
     double width = right - left;
     double weight = width * columnWeight(middle, top, meanBase);
     double load = 0;
@@ -128,7 +130,7 @@ public record SlipSection(
         right,
         top,
         base,
-        Math.asin(sin),
+        alpha,
         weight,
         load,
         undrained ? 0 : water.pressure(middle, base),

@@ -7,8 +7,8 @@ package pilefolio.analysis.stability;
  * @param from left side, m
  * @param to right side, m
  * @param top mean level of its top, m
- * @param base level of its base at the middle, m
- * @param alphaRad slope of the base, rad, positive where it drives the slide
+ * @param base level of its base midway along the arc, m
+ * @param alphaRad slope of the base midway along the arc, rad, positive where it drives the slide
  * @param weight weight of the ground, kN/m
  * @param load load on top, kN/m
  * @param pore pore pressure at the base, kPa; zero in undrained ground, which is in total stress

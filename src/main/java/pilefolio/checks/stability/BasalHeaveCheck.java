@@ -51,7 +51,7 @@ final class BasalHeaveCheck extends RunCheck {
         .given("s_u", KPA, "mean design strength below the base, over B_1")
         .given("s_v", KPA, "mean design strength beside the excavation; drained layers count none")
         .given("F_b", ONE, "least factor")
-        .line("B_1 = min(B/√2, D_h)", M, "width of the column that drives", TERZAGHI)
+        .line("B_1 = min(B/√(2), D_h)", M, "width of the column that drives", TERZAGHI)
         .line("p = γ·H + q − s_v·H/B_1", KPA, "pressure that drives", TERZAGHI)
         .line("q_f = 5.7·s_u", KPA, "bearing capacity of the base", TERZAGHI);
   }

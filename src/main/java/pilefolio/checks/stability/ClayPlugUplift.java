@@ -7,6 +7,7 @@ import static pilefolio.units.Units.ONE;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import pilefolio.checks.CheckResult;
 import pilefolio.checks.Family;
@@ -105,35 +106,34 @@ final class ClayPlugUplift extends RunCheck {
       boolean clayOverSand =
           above.drainage() == Drainage.UNDRAINED && below.drainage() == Drainage.DRAINED;
       if (below.top().si() < base && clayOverSand) {
-        Given level =
-            below
-                .state()
-                .piezometricLevel()
-                .map(From::cell)
-                .orElseGet(() -> own(s, toe, profile, below));
+        int underside = i;
         double still = front == Double.NEGATIVE_INFINITY ? below.top().si() : front;
-        if (level != null && level.si() > Math.max(still, below.top().si()) + LEAST_HEAD) {
-          plugs.add(new Plug(i, level));
-        }
+        below
+            .state()
+            .piezometricLevel()
+            .map(From::cell)
+            .or(() -> waterBehind(s, toe, below))
+            .filter(level -> level.si() > Math.max(still, below.top().si()) + LEAST_HEAD)
+            .ifPresent(level -> plugs.add(new Plug(underside, level)));
       }
     }
     return plugs;
   }
 
-  /** Water behind rises from the layer unless the wall closes it off; null if there is none. */
-  private static Given own(
-      DesignSituation s, OptionalDouble toe, GroundProfile profile, Layer layer) {
-    int index = profile.layers().indexOf(layer);
-    while (index < profile.layers().size()
-        && profile.layers().get(index).drainage() == Drainage.DRAINED) {
+  /** Water behind rises from the layer unless the wall closes it off. */
+  private static Optional<Given> waterBehind(
+      DesignSituation s, OptionalDouble toe, Layer layer) {
+    List<Layer> layers = s.profile().layers();
+    int index = layers.indexOf(layer);
+    while (index < layers.size() && layers.get(index).drainage() == Drainage.DRAINED) {
       index++;
     }
     boolean sealed =
-        index < profile.layers().size()
+        index < layers.size()
             && toe.isPresent()
             && s.run().type().closed()
-            && toe.getAsDouble() < profile.layers().get(index).top().si();
-    return sealed ? null : s.stage().waterBehind().map(From::cell).orElse(null);
+            && toe.getAsDouble() < layers.get(index).top().si();
+    return sealed ? Optional.empty() : s.stage().waterBehind().map(From::cell);
   }
 
   private static Calculation calculate(Job job, DesignSituation s, Plug plug) {

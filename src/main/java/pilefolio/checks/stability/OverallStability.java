@@ -62,7 +62,7 @@ public final class OverallStability extends RunCheck {
             .condition("z_w − z_t ≤ 0.01[m]", "it passes below the wall", Reference.DERIVED)
             .table(
                 CalcTable.of(SLICES, "Slices from the excavation to the retained ground", "layer")
-                    .given("x", M, "middle, from the face of the wall")
+                    .given("x", M, "middle of the base, along the circle, from the face of the wall")
                     .given("b", M, "width")
                     .given("W", KN_M, "weight of ground")
                     .given("Q", KN_M, "load on top")
@@ -184,7 +184,7 @@ public final class OverallStability extends RunCheck {
             CheckResult.of(
                 this,
                 s.subject(),
-                calculate(c.section(), c.found(), c.slices(), toe, required(job, s))));
+                calculate(c.section(), c.found(), c.slices(), toe, From.factor(job, "overall.safety", s.combination().id()))));
       }
     }
     return results;
@@ -198,16 +198,6 @@ public final class OverallStability extends RunCheck {
     return toe.getAsDouble() <= s.profile().base().si()
         ? "the ground is not known below the toe of the wall"
         : "no circle below the toe and within the known ground gives an answer";
-  }
-
-  private static Given required(Job job, DesignSituation s) {
-    String combination = s.combination().id();
-    if (job.basis().has("overall.safety")) {
-      return From.factor(job, "overall.safety", combination);
-    }
-    return From.layout(
-        1 / job.basis().value("stability.overall.known", combination),
-        "one over φ_o of the design basis");
   }
 
   /** Fills the sheet. */
@@ -240,7 +230,7 @@ public final class OverallStability extends RunCheck {
       binding.row(
           SLICES,
           Row.of(s.layer())
-              .set("x", (s.from() + s.to()) / 2, slice)
+              .set("x", circle.x() + circle.radius() * Math.sin(s.alphaRad()), slice)
               .set("b", s.width(), slice)
               .set("W", KILO * s.weight(), slice)
               .set("Q", KILO * s.load(), slice)

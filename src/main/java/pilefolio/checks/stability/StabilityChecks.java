@@ -20,7 +20,15 @@ public final class StabilityChecks {
       Stream.<Stream<? extends Check>>of(
               Stream.of(new DesignExcavation()),
               EMBEDMENT.stream(),
-              Stream.of(new PassiveReserveCheck(), new WallEffectsCheck(), new SupportForceCheck()))
+              Stream.of(new PassiveReserveCheck(), new WallEffectsCheck(), new SupportForceCheck()),
+              Stream.of(
+                  new OverallStability(),
+                  new BasalHeaveCheck(),
+                  new HydraulicHeave(),
+                  new Piping(),
+                  new ClayPlugUplift(),
+                  new VerticalEquilibrium(),
+                  new ToeBearing()))
           .flatMap(s -> s)
           .<Check>map(c -> c)
           .toList();

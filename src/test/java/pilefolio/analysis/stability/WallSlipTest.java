@@ -101,7 +101,7 @@ class WallSlipTest {
     List<SlipSlice> with =
         section(clay, SlipWater.none(), List.of(strip), List.of()).slices(circle, 500);
     double more = driving(with) - driving(without);
-    assertEquals(2 * 25 * (5 - circle.x()) / circle.radius(), more, 1e-6);
+    assertEquals(2 * 25 * (5 - circle.x()) / circle.radius(), more, 1e-3);
   }
 
   /** Variable load in front holds the ground back; it may be absent, so it is left out. */
