@@ -158,8 +158,9 @@ class DesignBasisTest {
                   ? asked.steel() == other.steel()
                   : key.startsWith("concrete.")
                       ? asked.concrete() == other.concrete()
-                      : key.matches("pile\\.(?!alpha|beta).*|action\\.structural\\..*|uplift\\..*"
-                              + "|heave\\.(permanent|prism)\\..*")
+                      : key.matches(
+                              "pile\\.(?!alpha|beta).*|action\\.structural\\..*|uplift\\..*"
+                                  + "|heave\\.(permanent|prism)\\..*")
                           ? asked.format() == other.format()
                           : true;
           if (shared) {

@@ -143,11 +143,10 @@ public record SlipSection(
     double waterLevel = water.level(x);
     double weight = 0;
     double upper = top;
-    for (SoilLayer layer : profile.layers()) {
-      double lower = Math.max(base, layer.bottomLevel());
-      if (layer == profile.layers().get(profile.layers().size() - 1)) {
-        lower = base;
-      }
+    List<SoilLayer> layers = profile.layers();
+    for (int i = 0; i < layers.size(); i++) {
+      SoilLayer layer = layers.get(i);
+      double lower = i + 1 < layers.size() ? Math.max(base, layer.bottomLevel()) : base;
       if (lower < upper) {
         double wet = Math.max(0, Math.min(upper, waterLevel) - lower);
         weight += layer.gammaBelow() * wet + layer.gammaAbove() * (upper - lower - wet);

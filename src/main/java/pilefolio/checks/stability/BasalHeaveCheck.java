@@ -128,8 +128,7 @@ final class BasalHeaveCheck extends RunCheck {
     }
     double known = s.profile().base().si();
     double toStiff = base.base() - stiff.orElse(Double.NEGATIVE_INFINITY);
-    double width =
-        run.analysis().excavationWidth().map(Value::si).orElse(Math.sqrt(2) * toStiff);
+    double width = run.analysis().excavationWidth().map(Value::si).orElse(Math.sqrt(2) * toStiff);
     double column = Math.min(width / Math.sqrt(2), toStiff);
     if (base.base() - column < known - 1e-9) {
       return CheckResult.notChecked(
@@ -149,8 +148,7 @@ final class BasalHeaveCheck extends RunCheck {
         From.layout(
             KILO * base.meanStrength(base.base(), base.base() - column), "layers below the base");
     Given required = From.factor(job, "heave.basal.safety", s.combination().id());
-    double side =
-        KILO * base.meanStrength(base.base() + beside.depth(), base.base());
+    double side = KILO * base.meanStrength(base.base() + beside.depth(), base.base());
     boolean driven =
         beside.weight() * beside.depth() + beside.load() > side * beside.depth() / column;
     List<Calculation> sheets = new ArrayList<>();

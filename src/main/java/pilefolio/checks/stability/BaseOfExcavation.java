@@ -16,8 +16,7 @@ record BaseOfExcavation(DesignSituation situation, SoilProfile profile, double b
   private static final double JUST = 1e-6;
 
   static BaseOfExcavation of(DesignSituation situation) {
-    return new BaseOfExcavation(
-        situation, situation.designProfile(), situation.designExcavation());
+    return new BaseOfExcavation(situation, situation.designProfile(), situation.designExcavation());
   }
 
   /** True if the layer under the base acts undrained. */
@@ -25,7 +24,9 @@ record BaseOfExcavation(DesignSituation situation, SoilProfile profile, double b
     return profile.below(base - JUST).isUndrained();
   }
 
-  /** Level of the first layer below the base that does not act undrained; empty if there is none. */
+  /**
+   * Level of the first layer below the base that does not act undrained; empty if there is none.
+   */
   OptionalDouble stiffLayer() {
     for (SoilLayer layer : profile.layers()) {
       if (layer.topLevel() < base && !layer.isUndrained()) {

@@ -67,8 +67,7 @@ final class ClayPlugUplift extends RunCheck {
   }
 
   ClayPlugUplift() {
-    super(
-        "clay-plug-uplift", "Uplift of a clay plug by water", Family.STABILITY, FACTOR, PARTIAL);
+    super("clay-plug-uplift", "Uplift of a clay plug by water", Family.STABILITY, FACTOR, PARTIAL);
   }
 
   /**
@@ -121,8 +120,7 @@ final class ClayPlugUplift extends RunCheck {
   }
 
   /** Water behind rises from the layer unless the wall closes it off. */
-  private static Optional<Given> waterBehind(
-      DesignSituation s, OptionalDouble toe, Layer layer) {
+  private static Optional<Given> waterBehind(DesignSituation s, OptionalDouble toe, Layer layer) {
     List<Layer> layers = s.profile().layers();
     int index = layers.indexOf(layer);
     while (index < layers.size() && layers.get(index).drainage() == Drainage.DRAINED) {

@@ -58,11 +58,13 @@ public final class OverallStability extends RunCheck {
             .found("z_c", M, "level of the centre", SEARCH)
             .found("R", M, "radius", SEARCH)
             .found("F", ONE, "factor of safety", "iteration of the simplified method of Bishop")
-            .line("z_w = z_c − √(R² − x_c²)", M, "level of the circle at the wall", Reference.DERIVED)
+            .line(
+                "z_w = z_c − √(R² − x_c²)", M, "level of the circle at the wall", Reference.DERIVED)
             .condition("z_w − z_t ≤ 0.01[m]", "it passes below the wall", Reference.DERIVED)
             .table(
                 CalcTable.of(SLICES, "Slices from the excavation to the retained ground", "layer")
-                    .given("x", M, "middle of the base, along the circle, from the face of the wall")
+                    .given(
+                        "x", M, "middle of the base, along the circle, from the face of the wall")
                     .given("b", M, "width")
                     .given("W", KN_M, "weight of ground")
                     .given("Q", KN_M, "load on top")
@@ -150,7 +152,8 @@ public final class OverallStability extends RunCheck {
     Map<Subject, Optional<Critical>> found = new HashMap<>();
     OptionalDouble toe = WallSolutions.toe(job, run);
     for (DesignSituation s : LowestStages.of(job, run)) {
-      found.put(s.subject(), toe.isEmpty() ? Optional.empty() : critical(job, s, toe.getAsDouble()));
+      found.put(
+          s.subject(), toe.isEmpty() ? Optional.empty() : critical(job, s, toe.getAsDouble()));
     }
     return new Searched(Map.copyOf(found));
   }
@@ -184,7 +187,12 @@ public final class OverallStability extends RunCheck {
             CheckResult.of(
                 this,
                 s.subject(),
-                calculate(c.section(), c.found(), c.slices(), toe, From.factor(job, "overall.safety", s.combination().id()))));
+                calculate(
+                    c.section(),
+                    c.found(),
+                    c.slices(),
+                    toe,
+                    From.factor(job, "overall.safety", s.combination().id()))));
       }
     }
     return results;
@@ -209,8 +217,7 @@ public final class OverallStability extends RunCheck {
       Given required) {
     SlipCircle circle = found.circle();
     boolean supported = !section.supports().isEmpty();
-    double supports =
-        section.supports().stream().mapToDouble(p -> p.moment(circle)).sum();
+    double supports = section.supports().stream().mapToDouble(p -> p.moment(circle)).sum();
     double holding = section.holdingMoment(circle);
     double factor = Bishop.factor(slices, holding / circle.radius()).orElseThrow();
     Source method = new Source.Method(SEARCH + " among " + found.examined() + " circles");

@@ -2,7 +2,6 @@ package pilefolio.checks.stability;
 
 import static pilefolio.units.Units.DEG;
 import static pilefolio.units.Units.M;
-import static pilefolio.units.Units.ONE;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -82,8 +81,7 @@ abstract class SeepageCheck extends RunCheck {
           "the excavation is narrower than four times the depth of the toe below it: water from"
               + " both sides crowds in front of the wall, and a flow net is needed");
     }
-    Given weight =
-        From.layout(seepage.weight() * 1000, "mean of the layers between exit and toe");
+    Given weight = From.layout(seepage.weight() * 1000, "mean of the layers between exit and toe");
     Given least = From.layout(seepage.leastWeight() * 1000, "lightest layer above the toe");
     return CheckResult.of(this, s.subject(), calculate(job, s, seepage, weight, least));
   }

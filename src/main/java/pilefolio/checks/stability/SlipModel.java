@@ -35,8 +35,7 @@ final class SlipModel {
   private SlipModel() {}
 
   static SlipSection section(Job job, DesignSituation s, double toe) {
-    return new SlipSection(
-        surface(s, toe), profile(s), water(s, toe), loads(s), supports(job, s));
+    return new SlipSection(surface(s, toe), profile(s), water(s, toe), loads(s), supports(job, s));
   }
 
   private static GroundLine surface(DesignSituation s, double toe) {
@@ -104,8 +103,7 @@ final class SlipModel {
           .state()
           .piezometricLevel()
           .ifPresent(
-              level ->
-                  confined.add(new SlipWater.Confined(layer.top().si(), bottom, level.si())));
+              level -> confined.add(new SlipWater.Confined(layer.top().si(), bottom, level.si())));
     }
     return new SlipWater(
         front,

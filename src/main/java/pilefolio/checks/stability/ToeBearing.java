@@ -151,8 +151,7 @@ final class ToeBearing extends RunCheck {
     return switch (job.basis().format()) {
       case ALLOWABLE_STRESS -> From.factor(job, "pile.safety", combination);
       case PARTIAL_FACTORS -> {
-        String kind =
-            s.run().technique() == Technique.UNCASED_AUGER ? "pile.cfa." : "pile.bored.";
+        String kind = s.run().technique() == Technique.UNCASED_AUGER ? "pile.cfa." : "pile.bored.";
         double strength = clay ? job.basis().value("pile.strength", combination) : 1;
         yield From.layout(
             job.basis().value("pile.model", combination)

@@ -86,11 +86,7 @@ public final class VerticalEquilibrium extends RunCheck {
           .line("V_l = ΣV + W + G + ΣR_a", KN_M, "least downward force", PRACTICE)
           .line("R_f = μ·ΣR_p", KN_M, "friction in front that passive pressure relies on", PRACTICE)
           .require("R_f ≤ V_l", "the wall is not lifted by the friction taken", PRACTICE)
-          .line(
-              "V_g = ΣV + γ_G·(W + G) + γ_Q·Q + ΣR_a",
-              KN_M,
-              "greatest downward force",
-              PRACTICE)
+          .line("V_g = ΣV + γ_G·(W + G) + γ_Q·Q + ΣR_a", KN_M, "greatest downward force", PRACTICE)
           .line("P_t = max(V_g − R_f, 0)", KN_M, "force left for the toe", Reference.DERIVED);
 
   /** The check. */
@@ -269,8 +265,7 @@ public final class VerticalEquilibrium extends RunCheck {
     for (PileSpec piles : run.piles()) {
       double bottom = Math.max(toe, piles.toe().map(Value::si).orElse(toe));
       double area = Math.PI * Math.pow(piles.diameter().si(), 2) / 4;
-      sum +=
-          area * (top - bottom) * job.submission().mix(piles).unitWeight().si() / spacing(run);
+      sum += area * (top - bottom) * job.submission().mix(piles).unitWeight().si() / spacing(run);
     }
     double steel = 78500;
     sum += run.sheets().map(p -> p.area().si() * steel * (top - toe)).orElse(0.0);
@@ -278,8 +273,7 @@ public final class VerticalEquilibrium extends RunCheck {
   }
 
   private static Given head(WallRun run, boolean permanent) {
-    double load =
-        load(run).map(l -> (permanent ? l.permanent() : l.variable()).si()).orElse(0.0);
+    double load = load(run).map(l -> (permanent ? l.permanent() : l.variable()).si()).orElse(0.0);
     return From.layout(
         load == 0 ? 0 : load / spacing(run),
         load == 0 ? "no load entered" : "load on a pile over the distance of piles");

@@ -28,10 +28,10 @@ import pilefolio.trace.Source;
  *
  * <p>Seepage: {@code h}, {@code D}, {@code D_b}, {@code γ} and the factors of the sheet; {@code
  * h_a} if it is not to be found. Slip circles: {@code surface} as pairs of x and level, {@code
- * layers} as for walls, {@code waterFront}, {@code waterBehind}, {@code loads} ({@code from}, {@code
- * to}, {@code q}), {@code supports} ({@code level}, {@code N}, {@code i}, {@code free}, {@code
- * bond}), {@code toe}, {@code slices}, {@code F_r} and either {@code circle} ({@code x}, {@code z},
- * {@code R}, {@code exit}, {@code entry}) or {@code floor} for a search below the toe.
+ * layers} as for walls, {@code waterFront}, {@code waterBehind}, {@code loads} ({@code from},
+ * {@code to}, {@code q}), {@code supports} ({@code level}, {@code N}, {@code i}, {@code free},
+ * {@code bond}), {@code toe}, {@code slices}, {@code F_r} and either {@code circle} ({@code x},
+ * {@code z}, {@code R}, {@code exit}, {@code entry}) or {@code floor} for a search below the toe.
  */
 public final class StabilityCaseSolver {
   private static final double KILO = 1000;
@@ -92,8 +92,7 @@ public final class StabilityCaseSolver {
         new SlipSection(
             new GroundLine(points),
             new SoilProfile(layers(p)),
-            SlipWater.atRest(
-                value(p, "waterFront", none), value(p, "waterBehind", none), 9.81),
+            SlipWater.atRest(value(p, "waterFront", none), value(p, "waterBehind", none), 9.81),
             loads(p),
             supports(p));
     double toe = value(p, "toe");
@@ -119,8 +118,7 @@ public final class StabilityCaseSolver {
     List<StripLoad> loads = new ArrayList<>();
     for (JsonNode load : p.path("loads")) {
       loads.add(
-          new StripLoad(
-              value(load, "from"), value(load, "to"), value(load, "q") / KILO, false));
+          new StripLoad(value(load, "from"), value(load, "to"), value(load, "q") / KILO, false));
     }
     return loads;
   }
