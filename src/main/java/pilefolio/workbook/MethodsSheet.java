@@ -306,9 +306,9 @@ final class MethodsSheet {
             form.quiet(SOFTENED_DEPTH),
             form.quiet(SOFTENED_SHARE)),
         new ApparentMethod(
-            form.quiet(APPARENT),
-            form.quiet(APPARENT_BEAM),
-            form.quiet(APPARENT_FOOT),
+            form.find(APPARENT).orElse(ApparentDiagram.BY_GROUND),
+            form.find(APPARENT_BEAM).orElse(ApparentBeam.HINGES),
+            form.find(APPARENT_FOOT).orElse(ApparentFoot.REACTION),
             form.quiet(STIFF_SHARE)));
   }
 }
