@@ -2,10 +2,12 @@ package pilefolio.checks.stability;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import pilefolio.analysis.earth.SoilLayer;
 import pilefolio.analysis.earth.SoilProfile;
 import pilefolio.analysis.earth.WallGround;
+import pilefolio.analysis.staged.SupportForce;
 import pilefolio.analysis.stability.GroundLine;
 import pilefolio.analysis.stability.SlipSection;
 import pilefolio.analysis.stability.SlipSupport;
@@ -14,6 +16,9 @@ import pilefolio.analysis.stability.StripLoad;
 import pilefolio.checks.Job;
 import pilefolio.checks.situation.DesignSituation;
 import pilefolio.checks.situation.RunDesign;
+import pilefolio.checks.situation.StagedDesign;
+import pilefolio.checks.situation.StagedSolution;
+import pilefolio.checks.situation.StagedStep;
 import pilefolio.checks.situation.WallSolution;
 import pilefolio.model.GroundProfile;
 import pilefolio.model.Layer;
@@ -162,37 +167,69 @@ final class SlipModel {
 
   /**
    * Supports with the force that the wall calculation gives them, brought to the load factors of
-   * this check. Anchors count only where the length of their bond is known.
+   * this check. Anchors count with the share of their bond beyond a circle, where its length is
+   * known; rakers and buried blocks are left out.
    */
   private static List<SlipSupport> supports(Job job, DesignSituation s) {
     List<SlipSupport> supports = new ArrayList<>();
     double share = s.factor("overall.permanent") / s.factor("action.permanent.unfavourable");
     for (Support support : s.supports()) {
       OptionalDouble force = horizontalForce(job, s, support);
-      if (force.isPresent() && props(support)) {
-        supports.add(
-            SlipSupport.prop(support.level().si(), Math.max(0, share * force.getAsDouble())));
+      if (force.isEmpty() || !(force.getAsDouble() > 0)) {
+        continue;
+      }
+      double horizontal = share * force.getAsDouble();
+      if (support.kind() == SupportKind.PROP || support.kind() == SupportKind.SLAB) {
+        supports.add(SlipSupport.prop(support.level().si(), horizontal));
+      }
+      if (support.kind() == SupportKind.ANCHOR) {
+        anchor(s, support, horizontal).ifPresent(supports::add);
       }
     }
     return supports;
   }
 
-  private static boolean props(Support support) {
-    return support.kind() == SupportKind.PROP || support.kind() == SupportKind.SLAB;
+  private static Optional<SlipSupport> anchor(
+      DesignSituation s, Support support, double horizontal) {
+    double inclination = support.inclination().si();
+    return s.submission()
+        .members()
+        .anchor(support)
+        .filter(a -> a.freeLength().isPresent() && a.bondLength().isPresent())
+        .map(
+            a ->
+                new SlipSupport(
+                    support.level().si(),
+                    horizontal / Math.cos(inclination),
+                    inclination,
+                    a.freeLength().get().si(),
+                    a.bondLength().get().si()));
   }
 
-  /** Horizontal force of a support, kN/m; empty if the wall calculation does not give it. */
+  /**
+   * Horizontal force of a support, kN/m, a design effect: of the equilibrium of the wall with one
+   * support, of the staged analysis with several; empty if neither gives it.
+   */
   static OptionalDouble horizontalForce(Job job, DesignSituation s, Support support) {
-    if (s.supports().size() != 1) {
+    if (s.supports().size() == 1) {
+      for (WallSolution w : RunDesign.of(job, s.run()).solutions()) {
+        if (w.situation().equals(s) && w.equilibrium().isPresent()) {
+          return w.equilibrium().get().supportForce();
+        }
+      }
       return OptionalDouble.empty();
     }
-    return RunDesign.of(job, s.run()).solutions().stream()
-        .filter(w -> w.situation().equals(s))
-        .map(WallSolution::equilibrium)
-        .flatMap(java.util.Optional::stream)
-        .map(e -> e.supportForce())
-        .filter(OptionalDouble::isPresent)
-        .findFirst()
-        .orElse(OptionalDouble.empty());
+    for (StagedSolution staged : StagedDesign.of(job, s.run()).solutions()) {
+      if (staged.combination().equals(s.combination())) {
+        for (StagedStep step : staged.complete()) {
+          for (SupportForce force : step.state().supports()) {
+            if (step.stage().equals(s.stage()) && force.support().id().equals(support.id())) {
+              return OptionalDouble.of(staged.effectFactor() * force.force());
+            }
+          }
+        }
+      }
+    }
+    return OptionalDouble.empty();
   }
 }

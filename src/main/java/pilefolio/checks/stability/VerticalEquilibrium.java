@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import pilefolio.analysis.earth.DrainedStrength;
 import pilefolio.analysis.earth.Mobilisation;
+import pilefolio.analysis.earth.OutsideRange;
 import pilefolio.analysis.earth.PressureDiagram;
 import pilefolio.analysis.earth.PressureNode;
 import pilefolio.analysis.earth.PressureSegment;
@@ -22,8 +23,6 @@ import pilefolio.checks.From;
 import pilefolio.checks.Job;
 import pilefolio.checks.RunCheck;
 import pilefolio.checks.situation.DesignSituation;
-import pilefolio.checks.situation.RunDesign;
-import pilefolio.checks.situation.WallSolution;
 import pilefolio.model.AxialLoad;
 import pilefolio.model.PileSpec;
 import pilefolio.model.Support;
@@ -123,8 +122,7 @@ public final class VerticalEquilibrium extends RunCheck {
 
   static String reason(DesignSituation s) {
     return s.supports().size() > 1
-        ? "the wall has several supports in this stage, and pressures between limits have no known"
-            + " friction"
+        ? "the toe of the wall or the forces of its supports are not known"
         : "no equilibrium, so no toe or no support force is known";
   }
 
@@ -132,7 +130,7 @@ public final class VerticalEquilibrium extends RunCheck {
 
   private record Found(Optional<Calculation> calculation) {}
 
-  /** The sheet of a situation; empty without an equilibrium or with several supports. */
+  /** The sheet of a situation; empty if the toe or the force of a support is not known. */
   static Optional<Calculation> calculation(Job job, DesignSituation s) {
     return job.shared(
             new Key(s.run().id(), s.stage().number(), s.combination().id()),
@@ -143,20 +141,23 @@ public final class VerticalEquilibrium extends RunCheck {
 
   private static Optional<Calculation> make(Job job, DesignSituation s) {
     OptionalDouble toe = WallSolutions.toe(job, s.run());
-    Optional<WallSolution> solution =
-        RunDesign.of(job, s.run()).solutions().stream()
-            .filter(w -> w.situation().equals(s) && w.equilibrium().isPresent())
-            .findFirst();
-    if (toe.isEmpty() || solution.isEmpty()) {
+    List<OptionalDouble> forces =
+        s.supports().stream().map(p -> SlipModel.horizontalForce(job, s, p)).toList();
+    if (toe.isEmpty() || forces.stream().anyMatch(OptionalDouble::isEmpty)) {
       return Optional.empty();
     }
-    WallLoading loading = solution.get().loading().orElseThrow();
+    WallLoading loading;
+    try {
+      loading = new WallLoading(s.ground());
+    } catch (OutsideRange e) {
+      return Optional.empty();
+    }
     double level = toe.getAsDouble();
     if (level >= loading.excavationLevel() || level < loading.searchBottom()) {
       return Optional.empty();
     }
     Binding binding = SHEET.bind();
-    supports(binding, s, solution.get());
+    supports(binding, s, forces);
     PressureDiagram behind = loading.pressures().behind(Mobilisation.ACTIVE, level);
     PressureDiagram front = loading.pressures().front(Mobilisation.PASSIVE, level);
     layers(binding, BEHIND, "_a", loading, behind);
@@ -178,22 +179,22 @@ public final class VerticalEquilibrium extends RunCheck {
         : From.layout(1, "service loads");
   }
 
-  private static void supports(Binding binding, DesignSituation s, WallSolution solution) {
-    List<Support> supports = s.supports();
-    if (supports.isEmpty()) {
+  private static void supports(Binding binding, DesignSituation s, List<OptionalDouble> forces) {
+    if (s.supports().isEmpty()) {
       binding.row(
           SUPPORTS,
           Row.of("none")
               .set("T", From.layout(0, "no support"))
               .set("i", From.layout(0, "no support")));
-      return;
     }
-    double force = solution.equilibrium().orElseThrow().supportForce().orElse(0);
-    binding.row(
-        SUPPORTS,
-        Row.of(supports.get(0).id())
-            .set("T", From.layout(KILO * force, "equilibrium of the wall"))
-            .set("i", From.cell(supports.get(0).inclination())));
+    for (int i = 0; i < forces.size(); i++) {
+      Support support = s.supports().get(i);
+      binding.row(
+          SUPPORTS,
+          Row.of(support.id())
+              .set("T", From.layout(KILO * forces.get(i).getAsDouble(), "force on the wall"))
+              .set("i", From.cell(support.inclination())));
+    }
   }
 
   private static void layers(
