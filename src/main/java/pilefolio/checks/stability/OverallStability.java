@@ -137,6 +137,12 @@ public final class OverallStability extends RunCheck {
     public Critical {
       slices = List.copyOf(slices);
     }
+
+    /** Factor of safety with the slices as printed. */
+    public double factor() {
+      SlipCircle circle = found.circle();
+      return Bishop.factor(slices, section.holdingMoment(circle) / circle.radius()).orElseThrow();
+    }
   }
 
   private record Key(String run) {}

@@ -25,6 +25,7 @@ public final class Figures {
         .windows()
         .forEach(data -> byData.put(data.id(), List.of(new StrengthWindowFigure(data))));
     content.programmes().forEach(data -> byData.put(data.id(), ProgrammeFigure.sheets(data)));
+    content.slips().forEach(data -> byData.put(data.id(), List.of(new SlipCircleFigure(data))));
     content.heads().forEach(data -> byData.put(data.id(), List.of(new ConcreteHeadFigure(data))));
   }
 

@@ -133,7 +133,7 @@ public final class SectionFigure implements Figure {
     }
   }
 
-  private static void fill(
+  static void fill(
       Canvas canvas, SectionData.Ground ground, double x1, double x2, double y1, double y2) {
     double[] xy = {x1, y1, x2, y1, x2, y2, x1, y2};
     canvas.polygon(null, Palette.PAPER.tint(0.6), xy);

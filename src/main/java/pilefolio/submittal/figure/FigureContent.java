@@ -22,6 +22,7 @@ import pilefolio.submittal.Submittal;
  *     runs that share it
  * @param programmes day by day, under the id "programme"; at most one
  * @param heads levels while cased secondaries are filled, {@code head-<run>}
+ * @param slips critical slip circle of each run, {@code slip-<run>}
  * @param placement ids of the figures of the calculation package, by check id or {@code run:<id>}
  * @param methodStatement ids of the figures of the method statement, in order
  */
@@ -33,6 +34,7 @@ public record FigureContent(
     List<StrengthWindowData> windows,
     List<ProgrammeData> programmes,
     List<ConcreteHeadData> heads,
+    List<SlipCircleData> slips,
     Map<String, List<String>> placement,
     List<String> methodStatement) {
 
@@ -45,6 +47,7 @@ public record FigureContent(
     windows = List.copyOf(windows);
     programmes = List.copyOf(programmes);
     heads = List.copyOf(heads);
+    slips = List.copyOf(slips);
     placement = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(placement));
     methodStatement = List.copyOf(methodStatement);
   }
@@ -56,6 +59,7 @@ public record FigureContent(
     List<SitePlanData> plans = new ArrayList<>();
     List<SectionData> sections = new ArrayList<>();
     List<DepthPlotData> effects = new ArrayList<>();
+    List<SlipCircleData> slips = new ArrayList<>();
     List<JointOverlapData> overlaps = new ArrayList<>();
     Placement placement = new Placement(submittal);
     for (WallRun run : submittal.job().submission().runs()) {
@@ -74,6 +78,12 @@ public record FigureContent(
               plot -> {
                 effects.add(plot);
                 placement.atCheck(WallEffectPlots.CHECK, chapter, plot.id());
+              });
+      SlipCircles.of(submittal, run)
+          .ifPresent(
+              slip -> {
+                slips.add(slip);
+                placement.atCheck(SlipCircles.CHECK, chapter, slip.id());
               });
       JointOverlaps.of(submittal, run)
           .ifPresent(
@@ -98,6 +108,15 @@ public record FigureContent(
     windows.forEach(w -> statement.add(w.id()));
     heads.forEach(h -> statement.add(h.id()));
     return new FigureContent(
-        plans, sections, effects, overlaps, windows, programmes, heads, placement.ids(), statement);
+        plans,
+        sections,
+        effects,
+        overlaps,
+        windows,
+        programmes,
+        heads,
+        slips,
+        placement.ids(),
+        statement);
   }
 }

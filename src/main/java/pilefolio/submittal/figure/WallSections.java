@@ -117,7 +117,7 @@ final class WallSections {
     return layers;
   }
 
-  private static Ground ground(SoilKind kind) {
+  static Ground ground(SoilKind kind) {
     return switch (kind) {
       case FILL -> Ground.FILL;
       case CLAY -> Ground.CLAY;
