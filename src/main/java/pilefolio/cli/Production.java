@@ -12,7 +12,7 @@ import java.util.Map;
 import java.util.UUID;
 import java.util.stream.Stream;
 import pilefolio.checks.Job;
-import pilefolio.checks.ToeSizing;
+import pilefolio.checks.sizing.Sizing;
 import pilefolio.findings.Finding;
 import pilefolio.model.FactorOverride;
 import pilefolio.model.Submission;
@@ -79,7 +79,7 @@ final class Production {
       return new Checked(findings, null);
     }
     Engine engine = new Engine(Version.number(), name, Hash.sha256(bytes));
-    Job job = ToeSizing.sized(new Job(submission, changed.basis()));
+    Job job = Sizing.sized(new Job(submission, changed.basis()));
     return new Checked(findings, Submittal.of(job, inputs(read.inputs()), engine));
   }
 

@@ -37,6 +37,11 @@ final class StandardNames {
           }
 
           @Override
+          public boolean knowsFamily(String family) {
+            return !sections.family(family).isEmpty();
+          }
+
+          @Override
           public List<String> near(String designation) {
             return sections.suggestions(designation, 3);
           }

@@ -8,7 +8,8 @@ import java.util.Optional;
  * @param east easting of the first pile's centre, a length
  * @param north northing of the first pile's centre, a length
  * @param bearing direction of the run, clockwise from north, an angle
- * @param spacing distance of two neighbouring piles or beams, centre to centre, a length
+ * @param spacing distance of two neighbouring piles or beams, centre to centre, a length; one that
+ *     was not entered is the widest, and the engine sizes it
  * @param secondaries count of secondaries, if given
  * @param length length of the run between the centres of its end piles, if given
  * @param members count of piles or beams of a wall without primaries, if given
@@ -41,5 +42,15 @@ public record RunLine(
       return (int) Math.round(members.get().si());
     }
     return 1 + Math.max(1, (int) Math.ceil(length.orElseThrow().si() / spacing.si() - 1e-9));
+  }
+
+  /** True if the engine chooses the spacing. */
+  public boolean spacingIsSized() {
+    return spacing.defaulted();
+  }
+
+  /** The same line with piles or beams at another spacing. */
+  public RunLine withSpacing(Value other) {
+    return new RunLine(east, north, bearing, other, secondaries, length, members);
   }
 }

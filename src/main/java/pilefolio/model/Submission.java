@@ -224,6 +224,111 @@ public record Submission(
     return withRuns(runs.stream().map(r -> r.id().equals(other.id()) ? other : r).toList());
   }
 
+  /** The same with other ground profiles. */
+  public Submission withProfiles(List<GroundProfile> others) {
+    return new Submission(
+        project,
+        basis,
+        methods,
+        others,
+        runs,
+        stages,
+        supports,
+        beams,
+        mixes,
+        rigs,
+        tools,
+        supply,
+        crews,
+        calendar,
+        neighbours,
+        monitoring,
+        people,
+        revisions,
+        assumptions,
+        localLoads,
+        members);
+  }
+
+  /** The same with other stages. */
+  public Submission withStages(List<Stage> others) {
+    return new Submission(
+        project,
+        basis,
+        methods,
+        profiles,
+        runs,
+        others,
+        supports,
+        beams,
+        mixes,
+        rigs,
+        tools,
+        supply,
+        crews,
+        calendar,
+        neighbours,
+        monitoring,
+        people,
+        revisions,
+        assumptions,
+        localLoads,
+        members);
+  }
+
+  /** The same with another beam in place of the one of the same id. */
+  public Submission with(Beam other) {
+    List<Beam> others = beams.stream().map(b -> b.id().equals(other.id()) ? other : b).toList();
+    return new Submission(
+        project,
+        basis,
+        methods,
+        profiles,
+        runs,
+        stages,
+        supports,
+        others,
+        mixes,
+        rigs,
+        tools,
+        supply,
+        crews,
+        calendar,
+        neighbours,
+        monitoring,
+        people,
+        revisions,
+        assumptions,
+        localLoads,
+        members);
+  }
+
+  /** The same with other local loads. */
+  public Submission withLocalLoads(List<LocalLoad> others) {
+    return new Submission(
+        project,
+        basis,
+        methods,
+        profiles,
+        runs,
+        stages,
+        supports,
+        beams,
+        mixes,
+        rigs,
+        tools,
+        supply,
+        crews,
+        calendar,
+        neighbours,
+        monitoring,
+        people,
+        revisions,
+        assumptions,
+        others,
+        members);
+  }
+
   /** The same with other assumptions. */
   public Submission withAssumptions(List<Assumption> others) {
     return new Submission(

@@ -174,6 +174,75 @@ public record WallRun(
         beams);
   }
 
+  /** The same run on another line. */
+  public WallRun with(RunLine other) {
+    return new WallRun(
+        at,
+        id,
+        description,
+        type,
+        technique,
+        permanent,
+        other,
+        levels,
+        profile,
+        guideWall,
+        batter,
+        piles,
+        sheets,
+        unplannedExcavation,
+        rig,
+        tool,
+        analysis,
+        beams);
+  }
+
+  /** The same run with another allowance for excavation below plan. */
+  public WallRun withUnplannedExcavation(Value allowance) {
+    return new WallRun(
+        at,
+        id,
+        description,
+        type,
+        technique,
+        permanent,
+        line,
+        levels,
+        profile,
+        guideWall,
+        batter,
+        piles,
+        sheets,
+        Optional.of(allowance),
+        rig,
+        tool,
+        analysis,
+        beams);
+  }
+
+  /** The same run with other values of its analysis. */
+  public WallRun with(RunAnalysis other) {
+    return new WallRun(
+        at,
+        id,
+        description,
+        type,
+        technique,
+        permanent,
+        line,
+        levels,
+        profile,
+        guideWall,
+        batter,
+        piles,
+        sheets,
+        unplannedExcavation,
+        rig,
+        tool,
+        other,
+        beams);
+  }
+
   /** The same run with no entry for unplanned excavation. */
   public WallRun withoutUnplannedExcavation() {
     return new WallRun(
@@ -193,7 +262,8 @@ public record WallRun(
         Optional.empty(),
         rig,
         tool,
-        analysis);
+        analysis,
+        beams);
   }
 
   /** The piles of the run from its start to its end; none for sheet piles. */

@@ -29,6 +29,7 @@ public final class SectionTable {
   private static final double INCH = 0.0254;
   private static final double POUND = 0.45359237;
   private static final Pattern WIDE = Pattern.compile("HE(AA|A|B|C|M)(\\d+)");
+  private static final Pattern VARIANT = Pattern.compile("HE(AA|A|B|C|M)");
   private static final Pattern BEAM = Pattern.compile("IPE(\\d+)(AA|A|O|V)");
   private static final Pattern LETTERS_LAST = Pattern.compile("(\\d[\\dX.]*)(UBP|UB|UC|HP|W)");
 
@@ -71,6 +72,26 @@ public final class SectionTable {
         .sorted(Comparator.comparingInt(Near::distance).thenComparing(Near::name))
         .limit(count)
         .map(Near::name)
+        .toList();
+  }
+
+  /**
+   * The sections of a family or depth class, the lightest first; empty if there is none.
+   *
+   * @param family such as {@code HEB}, {@code IPE}, {@code W14} or {@code UC 305}
+   */
+  public List<Section> family(String family) {
+    String wanted = key(family);
+    Matcher variant = VARIANT.matcher(wanted);
+    Pattern pattern =
+        variant.matches()
+            ? Pattern.compile("HE\\d+" + variant.group(1))
+            : Pattern.compile(
+                Pattern.quote(wanted) + (wanted.matches(".*\\d") ? "\\D.*" : "\\d.*"));
+    return byKey.entrySet().stream()
+        .filter(entry -> pattern.matcher(entry.getKey()).matches())
+        .map(Map.Entry::getValue)
+        .sorted(Comparator.comparingDouble(Section::mass).thenComparing(Section::name))
         .toList();
   }
 

@@ -25,6 +25,9 @@ public record KnownNames(
     /** True if a section is called so. */
     boolean knows(String designation);
 
+    /** True if sections of such a family or depth class exist. */
+    boolean knowsFamily(String family);
+
     /** A few designations that resemble one, nearest first. */
     List<String> near(String designation);
   }

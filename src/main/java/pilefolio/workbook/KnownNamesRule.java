@@ -2,6 +2,7 @@ package pilefolio.workbook;
 
 import java.util.Collection;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Consumer;
@@ -25,6 +26,7 @@ final class KnownNamesRule implements Rule {
             });
     for (Row row : book.rows(MaterialSheet.BEAMS)) {
       names.sections().ifPresent(known -> section(row, known, findings));
+      family(row, names, findings);
     }
   }
 
@@ -86,5 +88,26 @@ final class KnownNamesRule implements Rule {
                           ? "use a designation such as HEB 400 or W18X97"
                           : "did you mean " + String.join(" or ", near) + "?"));
             });
+  }
+
+  /** A beam without a section needs a family to take one from. */
+  private static void family(Row row, KnownNames names, Consumer<Finding> findings) {
+    if (row.find(MaterialSheet.SECTION).isPresent()) {
+      return;
+    }
+    Optional<String> family = row.find(MaterialSheet.SECTION_FAMILY);
+    if (family.isEmpty()) {
+      findings.accept(
+          FindingKind.MISSING.at(
+              row.place(MaterialSheet.SECTION),
+              MaterialSheet.SECTION.name() + " is empty",
+              "give a section, or the family from which the engine takes the lightest"));
+    } else if (names.sections().filter(known -> !known.knowsFamily(family.get())).isPresent()) {
+      findings.accept(
+          FindingKind.UNKNOWN_SECTION.at(
+              row.place(MaterialSheet.SECTION_FAMILY),
+              "no section belongs to the family " + NumberColumn.shortened(family.get()),
+              "use a family or depth class such as HEB, IPE, W14 or UC 305"));
+    }
   }
 }

@@ -5,6 +5,7 @@ import static pilefolio.workbook.NumberColumn.number;
 import static pilefolio.workbook.TextColumn.id;
 import static pilefolio.workbook.TextColumn.words;
 
+import java.util.Optional;
 import pilefolio.model.Beam;
 import pilefolio.model.BeamOrientation;
 import pilefolio.model.CementClass;
@@ -16,7 +17,16 @@ import pilefolio.model.StrengthSpecimen;
 final class MaterialSheet {
   static final TextColumn BEAM_ID = id("Beam", "Name of the beam.", "B1");
   static final TextColumn SECTION =
-      words("Section", "Designation in the section tables.", "HEB 400").required();
+      words(
+          "Section",
+          "Designation in the section tables; empty means the engine sizes it.",
+          "HEB 400");
+  static final TextColumn SECTION_FAMILY =
+      words(
+          "Section family",
+          "Where the section is left empty: family or depth class from which the lightest section"
+              + " that passes every check of the beam is taken, such as HEB, W14 or UC 305.",
+          "HEB");
   static final TextColumn GRADE = words("Steel grade", "Name of the grade.", "S355").required();
   static final NumberColumn YIELD =
       number("Yield strength", "MPa", "Of the grade at this thickness.")
@@ -40,7 +50,8 @@ final class MaterialSheet {
           GRADE,
           YIELD,
           ORIENTATION,
-          SPLICE);
+          SPLICE,
+          SECTION_FAMILY);
 
   static final TextColumn MIX_ID = id("Mix", "Name of the mix.", "C1");
   static final ChoiceColumn<MixUse> USE =
@@ -150,11 +161,12 @@ final class MaterialSheet {
     return new Beam(
         row.at(),
         row.get(BEAM_ID),
-        row.get(SECTION),
+        row.textOr(SECTION),
         row.get(GRADE),
         row.get(YIELD),
         row.get(ORIENTATION),
-        row.find(SPLICE));
+        row.find(SPLICE),
+        row.find(SECTION).isPresent() ? Optional.empty() : row.find(SECTION_FAMILY));
   }
 
   static Mix mix(Row row) {

@@ -19,6 +19,7 @@ final class RunRule implements Rule {
       length(run, findings);
       levels(run, findings);
       tool(run, findings);
+      spacing(run, findings);
       ground(run, book, findings);
       run.find(WallSheet.RUN_ID).ifPresent(id -> piles(run, id, book, findings));
     }
@@ -49,6 +50,18 @@ final class RunRule implements Rule {
               run.place(WallSheet.TOOL),
               WallSheet.TOOL.name() + " is empty",
               "a wall on bored piles or beams needs one; " + WallSheet.TOOL.expected(Units.ONE)));
+    }
+  }
+
+  private static void spacing(Row run, Consumer<Finding> findings) {
+    if (run.find(WallSheet.SPACING).isEmpty()
+        && !run.find(WallSheet.TYPE).map(WallType::soldierBeams).orElse(true)) {
+      findings.accept(
+          FindingKind.MISSING.at(
+              run.place(WallSheet.SPACING),
+              WallSheet.SPACING.name() + " is empty",
+              "the engine sizes the spacing of soldier beams only; "
+                  + WallSheet.SPACING.expected(Units.MM)));
     }
   }
 

@@ -20,8 +20,10 @@ import pilefolio.model.RunLine;
 import pilefolio.model.SettlementForecast;
 import pilefolio.model.SettlementShape;
 import pilefolio.model.Technique;
+import pilefolio.model.Value;
 import pilefolio.model.WallRun;
 import pilefolio.model.WallType;
+import pilefolio.units.Units;
 
 /** The tables of wall runs and of their piles. */
 final class WallSheet {
@@ -70,10 +72,11 @@ final class WallSheet {
               "Spacing",
               "mm",
               "Centre to centre of a primary and the next secondary, not of two primaries; of two piles"
-                  + " or beams of a wall without primaries; width of one sheet pile.")
+                  + " or beams of a wall without primaries; width of one sheet pile. Empty for soldier"
+                  + " beams: the engine takes the widest that passes every check.")
           .hard(100, 5000)
           .usual(300, 3000)
-          .required()
+          .sized()
           .such("700");
   static final NumberColumn SECONDARIES =
       number("Secondaries", "", "Count of secondaries of a secant wall; there is one primary more.")
@@ -272,6 +275,9 @@ final class WallSheet {
           VARIABLE_LOAD,
           ECCENTRICITY);
 
+  /** Soldier beams stand no farther apart than this where the engine chooses, mm. */
+  private static final double WIDEST = 3000;
+
   private WallSheet() {}
 
   static WallRun read(Row row, List<Row> piles, List<Row> sheets, List<Row> lagging) {
@@ -288,7 +294,7 @@ final class WallSheet {
             row.get(EAST),
             row.get(NORTH),
             row.get(BEARING),
-            row.get(SPACING),
+            row.find(SPACING).orElseGet(() -> widest(row)),
             row.find(SECONDARIES),
             row.find(LENGTH),
             row.find(MEMBERS)),
@@ -326,6 +332,11 @@ final class WallSheet {
             .filter(l -> l.get(InfillSheet.LAGGING_RUN).equals(row.get(RUN_ID)))
             .findFirst()
             .map(l -> InfillSheet.lagging(l, type == WallType.SOLDIER_TIMBER)));
+  }
+
+  /** Where the spacing is left to the engine it begins here. */
+  private static Value widest(Row row) {
+    return Value.assumed(WIDEST, Units.MM, row.place(SPACING), SPACING.name());
   }
 
   private static PileSpec pileSpec(Row row) {

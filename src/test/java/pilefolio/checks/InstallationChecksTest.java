@@ -25,6 +25,7 @@ import pilefolio.analysis.sequence.StrengthWindow;
 import pilefolio.analysis.sequence.WallPile;
 import pilefolio.checks.sequence.ProgrammeFound;
 import pilefolio.checks.sequence.Programmes;
+import pilefolio.checks.sizing.Sizing;
 import pilefolio.model.Submission;
 import pilefolio.standards.DesignBases;
 import pilefolio.trace.Calculation;
@@ -41,7 +42,7 @@ class InstallationChecksTest {
   private static Job job(String sample) throws IOException {
     Submission submission =
         WorkbookReader.read(Path.of("sample-input", sample + ".xlsx")).submission().orElseThrow();
-    return ToeSizing.sized(
+    return Sizing.sized(
         new Job(submission, DesignBases.find(submission.basis().basis()).orElseThrow()));
   }
 

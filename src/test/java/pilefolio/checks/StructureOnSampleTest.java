@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import pilefolio.checks.sizing.Sizing;
 import pilefolio.findings.CellRef;
 import pilefolio.model.AxialLoad;
 import pilefolio.model.Beam;
@@ -234,7 +235,7 @@ class StructureOnSampleTest {
   }
 
   private static double sizedToe(Submission submission, Result expected) {
-    Job sized = ToeSizing.sized(new Job(submission, DesignBases.find("us-asd").orElseThrow()));
+    Job sized = Sizing.sized(new Job(submission, DesignBases.find("us-asd").orElseThrow()));
     allAre(expected, results(sized.submission(), "us-asd", "pile-axial-capacity"), 1);
     return sized.submission().runs().get(0).secondary().toe().orElseThrow().si();
   }

@@ -216,6 +216,11 @@ class FindingKindsTest {
                 }
 
                 @Override
+                public boolean knowsFamily(String family) {
+                  return family.equals("HEB");
+                }
+
+                @Override
                 public List<String> near(String designation) {
                   return List.of("HEB 240");
                 }

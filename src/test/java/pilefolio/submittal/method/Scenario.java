@@ -6,7 +6,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import pilefolio.checks.Job;
-import pilefolio.checks.ToeSizing;
+import pilefolio.checks.sizing.Sizing;
 import pilefolio.findings.CellRef;
 import pilefolio.model.GroundProfile;
 import pilefolio.model.Methods;
@@ -185,7 +185,7 @@ final class Scenario {
   Submittal submittal() {
     Submission s = submission();
     return Submittal.of(
-        ToeSizing.sized(new Job(s, DesignBases.find(s.basis().basis()).orElseThrow())),
+        Sizing.sized(new Job(s, DesignBases.find(s.basis().basis()).orElseThrow())),
         List.of(),
         new Engine("test", "ten-piles.xlsx", "0".repeat(64)));
   }
