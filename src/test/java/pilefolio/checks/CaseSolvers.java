@@ -21,6 +21,7 @@ import pilefolio.checks.geometry.JointOpenings;
 import pilefolio.checks.ground.PressureCaseSolver;
 import pilefolio.checks.sequence.ProgrammeFound;
 import pilefolio.checks.stability.StabilityCaseSolver;
+import pilefolio.checks.stability.StagedCaseSolver;
 import pilefolio.checks.stability.WallCaseSolver;
 import pilefolio.trace.Calculation;
 import pilefolio.trace.Given;
@@ -50,6 +51,8 @@ final class CaseSolvers {
     BY_CHECK.put("overall-stability", StabilityCaseSolver::slip);
     BY_CHECK.put("wall-effects", WallCaseSolver::effects);
     BY_CHECK.put("support-force", WallCaseSolver::supportForce);
+    BY_CHECK.put("staged-equilibrium", StagedCaseSolver::equilibrium);
+    BY_CHECK.put("staged-effects", StagedCaseSolver::effects);
   }
 
   private CaseSolvers() {}

@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
-import pilefolio.analysis.earth.AtRest;
 import pilefolio.analysis.earth.OutsideRange;
 import pilefolio.analysis.earth.PressureFactors;
 import pilefolio.analysis.earth.Side;
@@ -78,7 +77,7 @@ public record StagedDesign(
 
   private static StagedDesign make(Job job, WallRun run) {
     Submission submission = job.submission();
-    if (!asks(submission, run)) {
+    if (submission.stages(run).isEmpty() || !asks(submission, run)) {
       return new StagedDesign(run, false, List.of(), List.of(), Optional.empty());
     }
     List<String> missing = new ArrayList<>();
@@ -109,13 +108,17 @@ public record StagedDesign(
     }
     Map<String, LayerSprings> springs = new HashMap<>();
     if (toe.isPresent()) {
-      layers(submission.profile(run), run, toe.getAsDouble(), springs, missing);
+      DesignSituation any =
+          new DesignSituation(
+              submission,
+              job.basis(),
+              run,
+              submission.stages(run).get(0),
+              job.combinations().get(0));
+      layers(any, run, toe.getAsDouble(), springs, missing);
     }
     if (!missing.isEmpty()) {
       return new StagedDesign(run, true, missing, List.of(), Optional.empty());
-    }
-    if (submission.stages(run).isEmpty()) {
-      return new StagedDesign(run, false, List.of(), List.of(), Optional.empty());
     }
     Given given = new Given(job, toe.getAsDouble(), stiffness.getAsDouble(), springs);
     List<StagedSolution> solutions = new ArrayList<>();
@@ -149,11 +152,12 @@ public record StagedDesign(
   }
 
   private static void layers(
-      GroundProfile profile,
+      DesignSituation situation,
       WallRun run,
       double toe,
       Map<String, LayerSprings> springs,
       List<String> missing) {
+    GroundProfile profile = situation.profile();
     for (int i = 0; i < profile.layers().size(); i++) {
       Layer layer = profile.layers().get(i);
       boolean beside = profile.bottom(i) < run.levels().retained().si() && layer.top().si() > toe;
@@ -169,35 +173,11 @@ public record StagedDesign(
                 + layer.name()
                 + ".");
       }
-      OptionalDouble rest = atRest(layer);
-      if (rest.isEmpty()) {
-        missing.add(
-            "Ground, row "
-                + layer.at().row()
-                + ": layer "
-                + layer.name()
-                + " has neither an at-rest coefficient nor a friction angle to find it from.");
-      }
-      if (modulus.isPresent() && rest.isPresent()) {
-        springs.put(layer.name(), new LayerSprings(rest.getAsDouble(), modulus.get().si() / KILO));
-      }
+      modulus.ifPresent(
+          k ->
+              springs.put(
+                  layer.name(), new LayerSprings(situation.atRest(layer), k.si() / KILO)));
     }
-  }
-
-  /**
-   * At-rest coefficient of a layer: as entered, or (1 − sin φ′)·OCR^sin φ′ with the characteristic
-   * friction angle; empty if there is none.
-   */
-  public static OptionalDouble atRest(Layer layer) {
-    if (layer.state().atRest().isPresent()) {
-      return OptionalDouble.of(layer.state().atRest().get().si());
-    }
-    return layer
-        .frictionAngle()
-        .map(
-            phi ->
-                OptionalDouble.of(AtRest.power(phi.si(), layer.state().overconsolidation().si())))
-        .orElse(OptionalDouble.empty());
   }
 
   private record Given(Job job, double toe, double stiffness, Map<String, LayerSprings> springs) {}

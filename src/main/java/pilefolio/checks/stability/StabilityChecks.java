@@ -21,6 +21,7 @@ public final class StabilityChecks {
               Stream.of(new DesignExcavation()),
               EMBEDMENT.stream(),
               Stream.of(new PassiveReserveCheck(), new WallEffectsCheck(), new SupportForceCheck()),
+              Stream.of(new StagedEquilibrium(), new StagedEffects()),
               Stream.of(
                   new OverallStability(),
                   new BasalHeaveCheck(),

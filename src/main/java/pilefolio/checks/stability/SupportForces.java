@@ -6,7 +6,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import pilefolio.checks.Job;
+import pilefolio.analysis.staged.SupportForce;
 import pilefolio.checks.situation.RunDesign;
+import pilefolio.checks.situation.StagedDesign;
+import pilefolio.checks.situation.StagedSolution;
+import pilefolio.checks.situation.StagedStep;
 import pilefolio.checks.situation.WallSolution;
 import pilefolio.model.Support;
 import pilefolio.model.WallRun;
@@ -63,7 +67,7 @@ public final class SupportForces {
 
   /** The routes; each gives what it knows of a support of a run, and nothing where it fails. */
   private static final List<BiFunction<Job, WallRun, List<Found>>> ROUTES =
-      List.of(SupportForces::equilibrium);
+      List.of(SupportForces::equilibrium, SupportForces::staged);
 
   private record Key(String run) {}
 
@@ -127,6 +131,27 @@ public final class SupportForces {
               KILO * s.equilibrium().get().supportForce().orElseThrow(),
               Route.EQUILIBRIUM,
               new Source.Line("support-force", "equilibrium, stage " + stage, "T")));
+    }
+    return all;
+  }
+
+  private static List<Found> staged(Job job, WallRun run) {
+    List<Found> all = new ArrayList<>();
+    for (StagedSolution solution : StagedDesign.of(job, run).solutions()) {
+      for (StagedStep step : solution.steps()) {
+        int stage = step.stage().number();
+        for (SupportForce f : step.state().supports()) {
+          all.add(
+              new Found(
+                  run.id(),
+                  f.support().id(),
+                  stage,
+                  solution.combination().id(),
+                  KILO * solution.effectFactor() * f.force(),
+                  Route.STAGED,
+                  new Source.Line("staged-effects", "staged analysis, stage " + stage, "T")));
+        }
+      }
     }
     return all;
   }
