@@ -174,9 +174,7 @@ public record StagedDesign(
                 + ".");
       }
       modulus.ifPresent(
-          k ->
-              springs.put(
-                  layer.name(), new LayerSprings(situation.atRest(layer), k.si() / KILO)));
+          k -> springs.put(layer.name(), new LayerSprings(situation.atRest(layer), k.si() / KILO)));
     }
   }
 

@@ -76,9 +76,7 @@ public final class StagedEffects extends RunCheck {
       if (!solution.steps().isEmpty()) {
         results.add(
             CheckResult.of(
-                this,
-                Subject.run(run.id()).combination(combination),
-                envelope(solution, factor)));
+                this, Subject.run(run.id()).combination(combination), envelope(solution, factor)));
       }
     }
     return results;
@@ -116,16 +114,12 @@ public final class StagedEffects extends RunCheck {
                 .set("y_T", f.displacement(), FOUND));
       }
     }
-    return any
-        ? List.of(stages.calculate(), supports.calculate())
-        : List.of(stages.calculate());
+    return any ? List.of(stages.calculate(), supports.calculate()) : List.of(stages.calculate());
   }
 
   // The node that the sheet of the stage shows, so that no two pages differ.
   private static WallNode moment(StageState s, int sign) {
-    return s.nodes().stream()
-        .max(Comparator.comparingDouble(n -> sign * n.moment()))
-        .orElseThrow();
+    return s.nodes().stream().max(Comparator.comparingDouble(n -> sign * n.moment())).orElseThrow();
   }
 
   private static String name(StagedStep step) {

@@ -61,9 +61,7 @@ public final class StagedEquilibrium extends RunCheck {
   }
 
   private static Subject subject(WallRun run, StagedSolution solution, int stage) {
-    return Subject.run(run.id())
-        .stage("stage " + stage)
-        .combination(solution.combination().id());
+    return Subject.run(run.id()).stage("stage " + stage).combination(solution.combination().id());
   }
 
   private CheckResult failed(
@@ -83,8 +81,7 @@ public final class StagedEquilibrium extends RunCheck {
   }
 
   /** Fills the sheet of a stage that fails; empty if no mechanism was found. */
-  public static Optional<Calculation> collapse(
-      StagedOutcome.Collapsed collapse, StagedWall wall) {
+  public static Optional<Calculation> collapse(StagedOutcome.Collapsed collapse, StagedWall wall) {
     Failure f = collapse.failure();
     Source how =
         new Source.Method(

@@ -3,8 +3,8 @@ package pilefolio.checks.stability;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
-import pilefolio.analysis.staged.SideSlice;
 import pilefolio.analysis.staged.SidePoint;
+import pilefolio.analysis.staged.SideSlice;
 import pilefolio.analysis.staged.SpringLaw;
 import pilefolio.analysis.staged.StageState;
 import pilefolio.analysis.staged.SupportForce;
@@ -143,13 +143,7 @@ final class StagedRows {
   }
 
   private int pressure(
-      Binding binding,
-      String table,
-      String i,
-      boolean behind,
-      int node,
-      SidePoint p,
-      int number) {
+      Binding binding, String table, String i, boolean behind, int node, SidePoint p, int number) {
     // Displacement is toward the excavation; movement is into the ground of each side.
     double toward = behind ? -1 : 1;
     binding.row(
@@ -233,5 +227,4 @@ final class StagedRows {
     }
     return binding.calculate();
   }
-
 }

@@ -1,7 +1,7 @@
 package pilefolio.checks.stability;
 
-import static pilefolio.units.Units.KN_M;
 import static pilefolio.units.Units.KNM_M;
+import static pilefolio.units.Units.KN_M;
 import static pilefolio.units.Units.KPA;
 import static pilefolio.units.Units.M;
 import static pilefolio.units.Units.MM;
@@ -208,7 +208,16 @@ final class StagedSheets {
         .given("E_" + i, KN_M, "resultant")
         .given("z_{E," + i + "}", M, "level of the resultant")
         .line(
-            "e_" + i + " = (p_{1," + i + "} + p_{2," + i + "})/2·(z_{1," + i + "} − z_{2," + i
+            "e_"
+                + i
+                + " = (p_{1,"
+                + i
+                + "} + p_{2,"
+                + i
+                + "})/2·(z_{1,"
+                + i
+                + "} − z_{2,"
+                + i
                 + "})",
             KN_M,
             "straight-line estimate",

@@ -6,6 +6,7 @@ import static pilefolio.units.Units.KN_M;
 import static pilefolio.units.Units.M;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import pilefolio.checks.Check;
@@ -13,7 +14,10 @@ import pilefolio.checks.CheckResult;
 import pilefolio.checks.Family;
 import pilefolio.checks.From;
 import pilefolio.checks.Job;
+import pilefolio.checks.Subject;
 import pilefolio.checks.situation.RunDesign;
+import pilefolio.checks.situation.StagedDesign;
+import pilefolio.checks.situation.StagedSolution;
 import pilefolio.checks.situation.WallSolution;
 import pilefolio.model.Support;
 import pilefolio.model.WallRun;
@@ -64,8 +68,57 @@ public final class SupportForceCheck implements Check {
       for (WallSolution solution : RunDesign.of(job, run).solutions()) {
         solution.situation().support().ifPresent(s -> results.add(result(solution, s)));
       }
+      results.addAll(staged(job, run));
     }
     return results;
+  }
+
+  // Each support in the stage where the staged analysis loads it most.
+  private List<CheckResult> staged(Job job, WallRun run) {
+    List<CheckResult> results = new ArrayList<>();
+    for (StagedSolution solution : StagedDesign.of(job, run).solutions()) {
+      for (Support support : job.submission().supports(run)) {
+        SupportForces.all(job, support).stream()
+            .filter(
+                f ->
+                    f.run().equals(run.id())
+                        && f.route() == SupportForces.Route.STAGED
+                        && f.combination().equals(solution.combination().id()))
+            .max(Comparator.comparingDouble(SupportForces.Found::perMetre))
+            .ifPresent(f -> results.add(staged(f, support)));
+      }
+    }
+    return results;
+  }
+
+  private CheckResult staged(SupportForces.Found found, Support support) {
+    Subject subject =
+        Subject.run(found.run())
+            .piles(support.id() + " by the staged analysis")
+            .stage("stage " + found.stage())
+            .combination(found.combination());
+    if (support.resistance().isEmpty()) {
+      return CheckResult.notChecked(this, subject, designedFor(support, found.perMetre()));
+    }
+    return CheckResult.of(
+        this,
+        subject,
+        SHEET
+            .bind()
+            .set("T", found.perMetre(), found.source())
+            .set("s", From.cell(support.spacing()))
+            .set("α", From.cell(support.inclination()))
+            .set("N_R", From.cell(support.resistance().get()))
+            .calculate());
+  }
+
+  private static String designedFor(Support support, double perMetre) {
+    double axial = perMetre * support.spacing().si() / Math.cos(support.inclination().si());
+    return String.format(
+        Locale.ROOT,
+        "no resistance is entered for support %s; it is to be designed for %.0f kN along its axis",
+        support.id(),
+        axial / KILO);
   }
 
   private CheckResult result(WallSolution solution, Support support) {
@@ -75,16 +128,7 @@ public final class SupportForceCheck implements Check {
     }
     double force = KILO * solution.equilibrium().get().supportForce().orElseThrow();
     if (support.resistance().isEmpty()) {
-      double axial = force * support.spacing().si() / Math.cos(support.inclination().si());
-      return CheckResult.notChecked(
-          this,
-          subject,
-          String.format(
-              Locale.ROOT,
-              "no resistance is entered for support %s; it is to be designed for %.0f kN along its"
-                  + " axis",
-              support.id(),
-              axial / KILO));
+      return CheckResult.notChecked(this, subject, designedFor(support, force));
     }
     String embedment =
         StabilityChecks.EMBEDMENT.stream()

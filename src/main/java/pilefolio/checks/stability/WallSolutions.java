@@ -23,8 +23,9 @@ public final class WallSolutions {
   private WallSolutions() {}
 
   /**
-   * The effects in each stage and combination that has an equilibrium, coherent SI. The values are
-   * those that the check of shear and moment prints.
+   * The effects in each stage and combination that has an equilibrium with one support or none, and
+   * those of the staged analysis beside them, coherent SI. The values are those that the check
+   * named with each prints.
    */
   public static List<WallEffects> effects(Job job, WallRun run) {
     return job.shared(new Key(run.id()), Effects.class, j -> make(j, run)).list();
@@ -61,6 +62,7 @@ public final class WallSolutions {
               KILO * spanPressure(e),
               check));
     }
+    all.addAll(StagedEffects.of(job, run));
     return new Effects(List.copyOf(all));
   }
 

@@ -7,7 +7,9 @@ import java.util.function.ToDoubleFunction;
 import pilefolio.checks.Job;
 import pilefolio.checks.Subject;
 import pilefolio.checks.WallEffects;
+import pilefolio.checks.situation.DesignSituation;
 import pilefolio.checks.situation.RunDesign;
+import pilefolio.checks.situation.StagedDesign;
 import pilefolio.checks.stability.WallSolutions;
 import pilefolio.model.WallRun;
 import pilefolio.trace.Given;
@@ -30,17 +32,27 @@ public record Effects(WallRun run, String combination, List<WallEffects> stages)
     }
   }
 
-  /** The effects of a run in a combination; empty unless every stage is in equilibrium. */
+  /**
+   * The effects of a run in a combination, by equilibrium and by the staged analysis; empty unless
+   * every stage has them and is in equilibrium by each.
+   */
   public static Optional<Effects> of(Job job, WallRun run, String combination) {
     boolean open =
         RunDesign.of(job, run).solutions().stream()
             .filter(s -> s.situation().combination().id().equals(combination))
             .anyMatch(s -> s.equilibrium().isEmpty());
+    boolean collapsed =
+        StagedDesign.of(job, run).solutions().stream()
+            .anyMatch(s -> s.combination().id().equals(combination) && !s.converged());
     List<WallEffects> stages =
         WallSolutions.effects(job, run).stream()
             .filter(e -> e.combination().equals(combination))
             .toList();
-    return open || stages.isEmpty()
+    boolean gap =
+        DesignSituation.of(job.submission(), job.basis(), run).stream()
+            .filter(s -> s.combination().id().equals(combination))
+            .anyMatch(s -> stages.stream().noneMatch(e -> e.stage() == s.stage().number()));
+    return open || collapsed || gap || stages.isEmpty()
         ? Optional.empty()
         : Optional.of(new Effects(run, combination, stages));
   }
