@@ -57,7 +57,7 @@ abstract class SeepageCheck extends RunCheck {
         .set("h", From.layout(seepage.head(), "water levels of the stage"))
         .set("D", From.layout(seepage.front(), "excavation or water in front to the toe"))
         .set("D_b", From.layout(seepage.behind(), "water behind to the toe"))
-        .set("θ", From.method(solved.tipAngleRad(), "root for D over D_b"));
+        .set("θ", From.method(solved.tipAngleRad(), "root for the ratio of the depths"));
   }
 
   @Override

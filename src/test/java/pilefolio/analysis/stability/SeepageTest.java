@@ -52,6 +52,13 @@ class SeepageTest {
     assertTrue(seepage.headAtTip() > 0.35 * 6 && seepage.headAtTip() < 0.5 * 6);
   }
 
+  /** Clay just below the toe chokes the flow: the mean head under the prism is smaller. */
+  @Test
+  void clayBelowTheToeIsOnTheSafeSide() {
+    SeepageGrid choked = new SeepageGrid(4, 10, 6, 0.5, 40, 11);
+    assertTrue(choked.meanHead(2) < StepSeepage.of(4, 10, 6).meanHeadUnderPrism());
+  }
+
   @Test
   void stepFulfilsItsOwnEquations() {
     StepSeepage seepage = StepSeepage.of(3, 9, 6);

@@ -8,8 +8,10 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -42,6 +44,7 @@ import pilefolio.submittal.figure.Curve.Point;
 import pilefolio.submittal.figure.DepthPlotData;
 import pilefolio.submittal.figure.FigureContent;
 import pilefolio.submittal.figure.JointOverlapData;
+import pilefolio.submittal.figure.SlipCircleData;
 import pilefolio.submittal.figure.StrengthWindowData;
 import pilefolio.units.DisplaySystem;
 import pilefolio.units.Unit;
@@ -257,6 +260,26 @@ class SampleFiguresTest {
         .forEach(plan -> plan.piles().forEach(pile -> assertEquals(0, pile.order(), pile.mark())));
     content.windows().forEach(window -> assertEquals(List.of(), window.planned()));
     assertFalse(Figures.of(content).all().isEmpty());
+  }
+
+  @ParameterizedTest
+  @MethodSource("samples")
+  void slipCircleIsThatOfTheCheckWithTheLeastReserve(Sample sample) {
+    assertFalse(sample.content().slips().isEmpty());
+    for (SlipCircleData figure : sample.content().slips()) {
+      CheckResult governing =
+          results(sample, "overall-stability", figure.id()).stream()
+              .max(Comparator.comparingDouble(r -> r.verdict().utilisation().orElseThrow()))
+              .orElseThrow();
+      SlipCircleData.Circle circle = figure.circle();
+      assertEquals(printed(sample, governing.value("x_c"), Units.M), circle.x(), 1e-9);
+      assertEquals(printed(sample, governing.value("z_c"), Units.M), circle.level(), 1e-9);
+      assertEquals(printed(sample, governing.value("R"), Units.M), circle.radius(), 1e-9);
+      assertEquals(figure.groundFront(), circle.at(circle.exit()), 1e-6);
+      assertEquals(figure.groundBehind(), circle.at(circle.entry()), 1e-6);
+      assertTrue(
+          figure.caption().contains(String.format(Locale.ROOT, "%.2f", governing.value("F"))));
+    }
   }
 
   @ParameterizedTest

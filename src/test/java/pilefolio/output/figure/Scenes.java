@@ -17,6 +17,7 @@ import pilefolio.submittal.figure.ProgrammeData;
 import pilefolio.submittal.figure.SectionData;
 import pilefolio.submittal.figure.SectionData.Ground;
 import pilefolio.submittal.figure.SitePlanData;
+import pilefolio.submittal.figure.SlipCircleData;
 import pilefolio.submittal.figure.StrengthWindowData;
 
 /** Made-up but plausible figures of ordinary and extreme size. */
@@ -40,6 +41,8 @@ final class Scenes {
     all.addAll(ProgrammeFigure.sheets(programme("programme-long", 75, 6)));
     all.addAll(ProgrammeFigure.sheets(programme("programme-year", 365, 12)));
     all.add(new ConcreteHeadFigure(head()));
+    all.add(new SlipCircleFigure(slip("slip-shallow", 6)));
+    all.add(new SlipCircleFigure(slip("slip-high", 40)));
     return all;
   }
 
@@ -321,6 +324,35 @@ final class Scenes {
               bars));
     }
     return new ProgrammeData(id, "Programme day by day", calendar, list);
+  }
+
+  static SlipCircleData slip(String id, double centre) {
+    double radius = centre + 9;
+    double exit = -3 - Math.sqrt(radius * radius - centre * centre);
+    double entry = -3 + Math.sqrt(radius * radius - (centre - 6) * (centre - 6));
+    List<Double> slices = new ArrayList<>();
+    for (int i = 1; i < 16; i++) {
+      slices.add(exit + (entry - exit) * i / 16);
+    }
+    return new SlipCircleData(
+        id,
+        "A slip circle below the toe of a wall.",
+        List.of(
+            new SectionData.Layer("Fill", Ground.FILL, 6, 3.5),
+            new SectionData.Layer("Thin silt", Ground.SILT, 3.5, 3.3),
+            new SectionData.Layer("Sand of a long name", Ground.SAND, 3.3, -4),
+            new SectionData.Layer("Clay", Ground.CLAY, -4, -12)),
+        6,
+        0,
+        OptionalDouble.of(4),
+        OptionalDouble.of(-0.5),
+        5.6,
+        -7,
+        new SlipCircleData.Circle(-3, centre, radius, exit, entry, "F = 1.42"),
+        slices,
+        List.of(new SlipCircleData.Tie(3, 12, 4), new SlipCircleData.Tie(1, 0, 0)),
+        List.of(new Mark(6, "ground 6.00 m"), new Mark(-7, "toe −7.00 m")),
+        "m");
   }
 
   static ConcreteHeadData head() {
