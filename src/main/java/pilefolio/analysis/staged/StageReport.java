@@ -45,7 +45,6 @@ final class StageReport {
     List<WallNode> nodes = new ArrayList<>();
     double v = 0;
     double m = 0;
-    double sumOfMoments = 0;
     int last = mesh.nodes() - 1;
     for (int i = 0; i <= last; i++) {
       if (i > 0) {
@@ -59,7 +58,7 @@ final class StageReport {
       nodes.add(new WallNode(mesh.level(i), u[2 * i], u[2 * i + 1], m, v, below));
       v = below;
     }
-    sumOfMoments = m;
+    double sumOfMoments = m;
     boolean holdsForce =
         equations.toe() == ToeCondition.PINNED || equations.toe() == ToeCondition.FIXED;
     boolean holdsMoment =

@@ -113,7 +113,7 @@ public final class StagedAnalysis {
                 new Failure(0, largest, wall.displacementLimit())));
       }
       states.add(new StageReport(stage, equations, u).state(steps));
-      remember(stage, equations);
+      remember(equations);
     }
     return new StagedOutcome.Converged(states);
   }
@@ -207,7 +207,7 @@ public final class StagedAnalysis {
     return all;
   }
 
-  private void remember(WallStage stage, StageEquations equations) {
+  private void remember(StageEquations equations) {
     last = equations;
     Map<String, Locked> now = new HashMap<>();
     for (SupportSpring s : equations.supports()) {

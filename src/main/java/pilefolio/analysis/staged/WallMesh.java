@@ -2,6 +2,7 @@ package pilefolio.analysis.staged;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.NavigableSet;
 import java.util.TreeSet;
 
 /** Nodes from the top of the wall to its toe, the same in every stage. */
@@ -59,7 +60,7 @@ final class WallMesh {
     return new WallMesh(nodes.stream().mapToDouble(Double::doubleValue).toArray());
   }
 
-  private static void add(TreeSet<Double> levels, double level, double least) {
+  private static void add(NavigableSet<Double> levels, double level, double least) {
     Double above = levels.ceiling(level);
     Double below = levels.floor(level);
     if ((above == null || above - level >= least) && (below == null || level - below >= least)) {
