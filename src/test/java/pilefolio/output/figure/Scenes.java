@@ -351,7 +351,12 @@ final class Scenes {
         new SlipCircleData.Circle(-3, centre, radius, exit, entry, "F = 1.42"),
         slices,
         List.of(new SlipCircleData.Tie(3, 12, 4), new SlipCircleData.Tie(1, 0, 0)),
-        List.of(new Mark(6, "ground 6.00 m"), new Mark(-7, "toe −7.00 m")),
+        List.of(
+            new Mark(6, "ground 6.00 m"),
+            new Mark(0, "design excavation 0.00 m"),
+            new Mark(0.3, "excavation 0.30 m"),
+            new Mark(-7, "toe −7.00 m"),
+            new Mark(-9, "lowest point of the circle −9.00 m")),
         "m");
   }
 
