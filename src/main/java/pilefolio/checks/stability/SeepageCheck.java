@@ -6,6 +6,8 @@ import static pilefolio.units.Units.M;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import pilefolio.analysis.earth.OutsideRange;
+import pilefolio.analysis.seepage.FlowNet;
 import pilefolio.analysis.stability.StepSeepage;
 import pilefolio.checks.CheckResult;
 import pilefolio.checks.Family;
@@ -13,6 +15,7 @@ import pilefolio.checks.From;
 import pilefolio.checks.Job;
 import pilefolio.checks.RunCheck;
 import pilefolio.checks.situation.DesignSituation;
+import pilefolio.checks.situation.GroundWater;
 import pilefolio.model.Value;
 import pilefolio.model.WallRun;
 import pilefolio.trace.Binding;
@@ -26,8 +29,8 @@ abstract class SeepageCheck extends RunCheck {
   /** Unit weight of water, N/m³. */
   static final double WATER = 9810;
 
-  // In a narrower excavation the flow from the other wall crowds in.
-  private static final double LEAST_WIDTH = 4;
+  // In a narrower excavation water from the other wall crowds in; beyond, by less than a tenth.
+  private static final double WIDE = 8;
 
   static final Reference FLOW = Reference.DERIVED;
 
@@ -73,19 +76,48 @@ abstract class SeepageCheck extends RunCheck {
   }
 
   private CheckResult result(Job job, DesignSituation s, ToeSeepage seepage) {
-    Optional<Value> width = s.run().analysis().excavationWidth();
-    if (width.isPresent() && width.get().si() < LEAST_WIDTH * seepage.front()) {
-      return CheckResult.notChecked(
-          this,
-          s.subject(),
-          "the excavation is narrower than four times the depth of the toe below it: water from"
-              + " both sides crowds in front of the wall, and a flow net is needed");
-    }
     Given weight = From.layout(seepage.weight() * 1000, "mean of the layers between exit and toe");
     Given least = From.layout(seepage.leastWeight() * 1000, "lightest layer above the toe");
-    return CheckResult.of(this, s.subject(), calculate(job, s, seepage, weight, least));
+    try {
+      return CheckResult.of(
+          this, s.subject(), calculate(job, s, seepage, net(s, seepage), weight, least));
+    } catch (OutsideRange e) {
+      return CheckResult.notChecked(this, s.subject(), e.getMessage());
+    }
+  }
+
+  /** A flow net where the user chose one, or where the excavation is narrow. */
+  private static Optional<FlowNet> net(DesignSituation s, ToeSeepage seepage) {
+    Optional<FlowNet> layered = GroundWater.net(s);
+    return layered.isPresent()
+        ? layered
+        : s.run()
+            .analysis()
+            .excavationWidth()
+            .map(Value::si)
+            .filter(width -> width < WIDE * seepage.front())
+            .map(seepage::between);
+  }
+
+  /** A sheet that rests on a flow net. */
+  static CalcSheet byNet(String title) {
+    return CalcSheet.named(title)
+        .given("h", M, "difference of water levels")
+        .given("D", M, "depth of the toe below the surface where water leaves");
+  }
+
+  static Binding bindNet(CalcSheet sheet, ToeSeepage seepage) {
+    return sheet
+        .bind()
+        .set("h", From.layout(seepage.head(), "water levels of the stage"))
+        .set("D", From.layout(seepage.front(), "excavation or water in front to the toe"));
   }
 
   abstract Calculation calculate(
-      Job job, DesignSituation s, ToeSeepage seepage, Given weight, Given leastWeight);
+      Job job,
+      DesignSituation s,
+      ToeSeepage seepage,
+      Optional<FlowNet> net,
+      Given weight,
+      Given leastWeight);
 }

@@ -1,8 +1,12 @@
 package pilefolio.checks.stability;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import pilefolio.analysis.earth.SoilLayer;
+import pilefolio.analysis.seepage.FlowNet;
+import pilefolio.analysis.seepage.FlowProblem;
+import pilefolio.analysis.seepage.PermeableLayer;
 import pilefolio.analysis.stability.StepSeepage;
 import pilefolio.checks.Job;
 import pilefolio.checks.situation.DesignSituation;
@@ -20,6 +24,9 @@ import pilefolio.checks.situation.DesignSituation;
 record ToeSeepage(
     double exit, double head, double front, double behind, double weight, double leastWeight) {
   private static final double LEAST_HEAD = 0.01;
+
+  /** Depth of the net below the toe over the depth of the toe behind. */
+  private static final double DEEP = 4;
 
   /** The flow of a situation; empty if the wall holds back no head or stands in clay. */
   static Optional<ToeSeepage> of(Job job, DesignSituation s) {
@@ -59,5 +66,27 @@ record ToeSeepage(
   /** The flow solved for deep uniform ground. */
   StepSeepage solved() {
     return StepSeepage.of(front, behind, head);
+  }
+
+  /**
+   * A flow net of the same flow in uniform ground, with a middle in front that nothing crosses.
+   *
+   * @param width of the excavation, m
+   */
+  FlowNet between(double width) {
+    double entry = behind - front;
+    double level = Math.max(0, entry - head);
+    double toe = -front;
+    double base = toe - DEEP * behind;
+    return FlowNet.solve(
+        new FlowProblem(
+            List.of(PermeableLayer.isotropic(entry + 1, base, 1)),
+            entry,
+            level + head,
+            0,
+            level,
+            toe,
+            FlowProblem.FAR * behind,
+            width / 2));
   }
 }

@@ -194,11 +194,10 @@ public final class SlipCircleFigure implements Figure {
       if (c.level() <= high) {
         canvas.circle(null, Palette.INK, x(c.x()), y(c.level()), 0.5);
       }
-      canvas.text(
-          x(right) - 2,
-          Math.max(y(data.groundFront()) - 3, TOP + 3),
-          c.label(),
-          Lettering.HEAD.end());
+      double at = Math.max(y(data.groundFront()) - 3, TOP + 3);
+      double length = canvas.textWidth(c.label(), Lettering.HEAD);
+      canvas.rectangle(null, Palette.WHITE, x(right) - 2.4 - length, at - 2.9, length + 0.8, 3.6);
+      canvas.text(x(right) - 2, at, c.label(), Lettering.HEAD.end());
     }
 
     private void names() {

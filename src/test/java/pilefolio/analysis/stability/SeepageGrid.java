@@ -4,7 +4,7 @@ package pilefolio.analysis.stability;
  * Laplace's equation under a wall with a step of the surface, by differences on a square grid and
  * over-relaxation. A second formulation for tests.
  */
-final class SeepageGrid {
+public final class SeepageGrid {
   private final double spacing;
   private final int wall;
   private final int tip;
@@ -18,15 +18,23 @@ final class SeepageGrid {
    * @param behind depth of the tip below the ground behind, m
    * @param loss difference of head, m
    * @param spacing of the grid, m
-   * @param side width to each side of the wall, m
+   * @param left width behind the wall, m
+   * @param right width in front, to a middle that nothing crosses, m
    * @param depth below the ground behind, m
    */
-  SeepageGrid(double front, double behind, double loss, double spacing, double side, double depth) {
+  public SeepageGrid(
+      double front,
+      double behind,
+      double loss,
+      double spacing,
+      double left,
+      double right,
+      double depth) {
     this.spacing = spacing;
-    int nx = (int) Math.round(2 * side / spacing) + 2;
+    int nx = (int) Math.round(left / spacing) + (int) Math.round(right / spacing) + 2;
     int nz = (int) Math.round(depth / spacing);
     // Two columns of nodes stand on the wall: the last of the left half, the first of the right.
-    wall = nx / 2;
+    wall = (int) Math.round(left / spacing) + 1;
     tip = (int) Math.round(behind / spacing);
     frontTop = (int) Math.round((behind - front) / spacing);
     head = new double[nz + 1][nx];
@@ -70,12 +78,13 @@ final class SeepageGrid {
     return (up + down + left + right) / 4;
   }
 
-  double headAtTip() {
+  /** Head at the tip above that in front, m. */
+  public double headAtTip() {
     return head[tip][wall];
   }
 
   /** Mean head on the level of the tip over a width in front, m. */
-  double meanHead(double width) {
+  public double meanHead(double width) {
     int cells = (int) Math.round(width / spacing);
     double sum = 0;
     for (int k = 0; k < cells; k++) {

@@ -46,7 +46,7 @@ class SeepageTest {
   @Test
   void stepAgainstFiniteDifferences() {
     StepSeepage seepage = StepSeepage.of(4, 10, 6);
-    SeepageGrid grid = new SeepageGrid(4, 10, 6, 0.5, 40, 36);
+    SeepageGrid grid = new SeepageGrid(4, 10, 6, 0.5, 40, 40, 36);
     assertEquals(grid.headAtTip(), seepage.headAtTip(), 0.02 * 6);
     assertEquals(grid.meanHead(2), seepage.meanHeadUnderPrism(), 0.02 * 6);
     assertTrue(seepage.headAtTip() > 0.35 * 6 && seepage.headAtTip() < 0.5 * 6);
@@ -55,8 +55,18 @@ class SeepageTest {
   /** Clay just below the toe chokes the flow: the mean head under the prism is smaller. */
   @Test
   void clayBelowTheToeIsOnTheSafeSide() {
-    SeepageGrid choked = new SeepageGrid(4, 10, 6, 0.5, 40, 11);
+    SeepageGrid choked = new SeepageGrid(4, 10, 6, 0.5, 40, 40, 11);
     assertTrue(choked.meanHead(2) < StepSeepage.of(4, 10, 6).meanHeadUnderPrism());
+  }
+
+  /** Between walls eight times as far apart as the toe is deep the head is a tenth more. */
+  @Test
+  void widthOfTheExcavation() {
+    double wide = new SeepageGrid(4, 10, 6, 0.5, 40, 40, 36).meanHead(2);
+    double guarded = new SeepageGrid(4, 10, 6, 0.5, 40, 16, 36).meanHead(2);
+    double narrow = new SeepageGrid(4, 10, 6, 0.5, 40, 3, 36).meanHead(2);
+    assertEquals(wide, guarded, 0.1 * wide);
+    assertTrue(narrow > 1.2 * wide, narrow + " " + wide);
   }
 
   @Test

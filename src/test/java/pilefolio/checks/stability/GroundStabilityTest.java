@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import pilefolio.analysis.stability.SeepageGrid;
 import pilefolio.checks.Check;
 import pilefolio.checks.CheckResult;
 import pilefolio.checks.Job;
@@ -100,8 +101,21 @@ class GroundStabilityTest {
     assertEquals((1.8 * 20000 + 2.8 * 21000) / 4.6, heave.value("γ"), 1e-6);
     CheckResult piping = only(new Piping(), wet.submission());
     assertEquals((20 - 9.81) / 9.81, piping.value("i_c"), 1e-9);
-    CheckResult narrow = only(new HydraulicHeave(), width(wet, "6").submission());
-    assertEquals(Verdict.Result.NOT_CHECKED, narrow.verdict().result());
+    double wide = heave.value("h_a");
+    Submission pit = width(wet, "9.2").submission();
+    CheckResult narrow = only(new HydraulicHeave(), pit);
+    assertTrue(narrow.value("h_a") > 1.4 * wide, "water of the other wall crowds in");
+    assertTrue(only(new Piping(), pit).value("i_e") > piping.value("i_e"));
+  }
+
+  /** Two formulations: finite volumes of the check, differences on a square grid of the tests. */
+  @Test
+  void narrowExcavationAgainstAnotherGrid() {
+    ToeSeepage seepage = new ToeSeepage(0, 6, 4, 10, 20, 20);
+    double other = new SeepageGrid(4, 10, 6, 0.5, 40, 8, 36).meanHead(2);
+    assertEquals(other, seepage.between(16).meanExcessHeadAtToe(2), 0.03 * other);
+    double exact = seepage.solved().meanHeadUnderPrism();
+    assertEquals(exact, seepage.between(160).meanExcessHeadAtToe(2), 0.03 * exact);
   }
 
   @Test
