@@ -2,6 +2,7 @@ package pilefolio.checks;
 
 import java.util.List;
 import java.util.stream.Stream;
+import pilefolio.checks.apparent.ApparentChecks;
 import pilefolio.checks.concrete.ConcreteChecks;
 import pilefolio.checks.geometry.GeometryChecks;
 import pilefolio.checks.ground.GroundChecks;
@@ -19,6 +20,7 @@ public final class Checks {
       Stream.of(
               GroundChecks.ALL,
               StabilityChecks.ALL,
+              ApparentChecks.ALL,
               StructureChecks.ALL,
               PileChecks.ALL,
               MovementChecks.ALL,

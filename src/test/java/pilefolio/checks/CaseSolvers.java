@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
+import pilefolio.analysis.apparent.Idealisation;
 import pilefolio.analysis.sequence.Crew;
 import pilefolio.analysis.sequence.FreshPileRule;
 import pilefolio.analysis.sequence.SequenceJob;
@@ -17,6 +18,7 @@ import pilefolio.analysis.sequence.SequenceRules;
 import pilefolio.analysis.sequence.SiteCalendar;
 import pilefolio.analysis.sequence.StrengthWindow;
 import pilefolio.analysis.sequence.WallPile;
+import pilefolio.checks.apparent.BeamCaseSolver;
 import pilefolio.checks.geometry.JointOpenings;
 import pilefolio.checks.ground.PressureCaseSolver;
 import pilefolio.checks.sequence.ProgrammeFound;
@@ -53,6 +55,12 @@ final class CaseSolvers {
     BY_CHECK.put("support-force", WallCaseSolver::supportForce);
     BY_CHECK.put("staged-equilibrium", StagedCaseSolver::equilibrium);
     BY_CHECK.put("staged-effects", StagedCaseSolver::effects);
+  }
+
+  static {
+    BY_CHECK.put("apparent-hinge", p -> BeamCaseSolver.solve(p, Idealisation.HINGE));
+    BY_CHECK.put("apparent-tributary", p -> BeamCaseSolver.solve(p, Idealisation.TRIBUTARY));
+    BY_CHECK.put("apparent-continuous", p -> BeamCaseSolver.solve(p, Idealisation.CONTINUOUS));
   }
 
   private CaseSolvers() {}

@@ -120,7 +120,7 @@ public record BeamOnSupports(NetPressure load, List<Double> supports, Base base)
   }
 
   /** Moment at a clamped end of a span under its load, kNm/m; exact for linear pressure. */
-  private double fixedEnd(double upper, double lower, boolean top) {
+  public double fixedEnd(double upper, double lower, boolean top) {
     double length = upper - lower;
     double sum = 0;
     for (NetSegment s : load.between(upper, lower).segments()) {
@@ -263,7 +263,8 @@ public record BeamOnSupports(NetPressure load, List<Double> supports, Base base)
     return load.between(upper, lower).force();
   }
 
-  private double greatestPressure(double upper, double lower) {
+  /** Greatest pressure between two levels, kPa. */
+  public double greatestPressure(double upper, double lower) {
     double greatest = 0;
     for (NetSegment s : load.between(upper, lower).segments()) {
       greatest = Math.max(greatest, Math.max(s.topPressure(), s.bottomPressure()));

@@ -7,6 +7,8 @@ import java.util.Optional;
 import java.util.function.BiFunction;
 import pilefolio.analysis.staged.SupportForce;
 import pilefolio.checks.Job;
+import pilefolio.checks.situation.ApparentDesign;
+import pilefolio.checks.situation.DesignSituation;
 import pilefolio.checks.situation.RunDesign;
 import pilefolio.checks.situation.StagedDesign;
 import pilefolio.checks.situation.StagedSolution;
@@ -67,7 +69,7 @@ public final class SupportForces {
 
   /** The routes; each gives what it knows of a support of a run, and nothing where it fails. */
   private static final List<BiFunction<Job, WallRun, List<Found>>> ROUTES =
-      List.of(SupportForces::equilibrium, SupportForces::staged);
+      List.of(SupportForces::equilibrium, SupportForces::staged, SupportForces::apparent);
 
   private record Key(String run) {}
 
@@ -113,6 +115,29 @@ public final class SupportForces {
             All.class,
             j -> new All(ROUTES.stream().flatMap(r -> r.apply(j, run).stream()).toList()))
         .list();
+  }
+
+  private static List<Found> apparent(Job job, WallRun run) {
+    List<Found> all = new ArrayList<>();
+    for (ApparentDesign design : ApparentDesign.of(job, run)) {
+      if (design.solved().isEmpty()) {
+        continue;
+      }
+      DesignSituation s = design.situation();
+      int stage = s.stage().number();
+      for (int i = 0; i < s.supports().size(); i++) {
+        all.add(
+            new Found(
+                run.id(),
+                s.supports().get(i).id(),
+                stage,
+                s.combination().id(),
+                KILO * design.force(i),
+                Route.APPARENT,
+                new Source.Line("apparent-governs", "apparent pressure, stage " + stage, "T_a")));
+      }
+    }
+    return all;
   }
 
   private static List<Found> equilibrium(Job job, WallRun run) {

@@ -3,10 +3,13 @@ package pilefolio.checks.stability;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import pilefolio.analysis.apparent.SupportReactions;
 import pilefolio.analysis.wall.Equilibrium;
 import pilefolio.analysis.wall.NetSegment;
 import pilefolio.checks.Job;
 import pilefolio.checks.WallEffects;
+import pilefolio.checks.apparent.ApparentBeams;
+import pilefolio.checks.situation.ApparentDesign;
 import pilefolio.checks.situation.RunDesign;
 import pilefolio.checks.situation.WallSolution;
 import pilefolio.model.WallRun;
@@ -63,7 +66,39 @@ public final class WallSolutions {
               check));
     }
     all.addAll(StagedEffects.of(job, run));
+    all.addAll(apparent(job, run));
     return new Effects(List.copyOf(all));
+  }
+
+  /** Effects under apparent pressure; tributary areas take the moment at the first support. */
+  private static List<WallEffects> apparent(Job job, WallRun run) {
+    List<WallEffects> all = new ArrayList<>();
+    for (ApparentDesign design : ApparentDesign.of(job, run)) {
+      if (design.solved().isEmpty()) {
+        continue;
+      }
+      SupportReactions r = design.solved().get().routes().get(design.chosen());
+      double greatest = 0;
+      for (NetSegment s : design.solved().get().design().segments()) {
+        greatest = Math.max(greatest, Math.max(s.topPressure(), s.bottomPressure()));
+      }
+      double support = 0;
+      for (int i = 0; i < r.supports().size(); i++) {
+        support = Math.max(support, design.force(i));
+      }
+      all.add(
+          new WallEffects(
+              run.id(),
+              design.situation().stage().number(),
+              design.situation().combination().id(),
+              KILO * r.greatestMoment(),
+              r.statics().map(s -> s.governing().level()).orElse(r.supports().get(0)),
+              KILO * r.greatestShear(),
+              OptionalDouble.of(KILO * support),
+              KILO * greatest,
+              ApparentBeams.of(design.chosen())));
+    }
+    return all;
   }
 
   private static double spanPressure(Equilibrium e) {
