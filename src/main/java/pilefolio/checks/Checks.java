@@ -9,6 +9,7 @@ import pilefolio.checks.ground.GroundChecks;
 import pilefolio.checks.movement.MovementChecks;
 import pilefolio.checks.pile.PileChecks;
 import pilefolio.checks.rig.RigChecks;
+import pilefolio.checks.sensitivity.SensitivityChecks;
 import pilefolio.checks.sequence.SequenceChecks;
 import pilefolio.checks.stability.StabilityChecks;
 import pilefolio.checks.structure.StructureChecks;
@@ -24,6 +25,7 @@ public final class Checks {
               StructureChecks.ALL,
               PileChecks.ALL,
               MovementChecks.ALL,
+              SensitivityChecks.ALL,
               GeometryChecks.ALL,
               SequenceChecks.ALL,
               ConcreteChecks.ALL,

@@ -12,6 +12,8 @@ public enum Family {
   PILE("Vertical capacity", "capacity"),
   /** Movement of the wall, of the ground and of neighbours. */
   MOVEMENT("Movement of wall and ground", "movement"),
+  /** The wall when assumptions change. */
+  SENSITIVITY("Sensitivity", "sensitivity"),
   /** Overlap and joints. */
   GEOMETRY("Geometry in the ground", "joints"),
   /** Strength window, order, programme. */
@@ -36,7 +38,7 @@ public enum Family {
 
   /** True if each wall run is a design of its own in this family. */
   public boolean byRun() {
-    return compareTo(MOVEMENT) <= 0;
+    return compareTo(SENSITIVITY) <= 0;
   }
 
   /** Title of the chapter. */

@@ -52,7 +52,7 @@ public abstract class RunCheck implements Check {
    */
   protected boolean concerns(WallRun run) {
     return switch (family) {
-      case GROUND, STABILITY, MOVEMENT -> true;
+      case GROUND, STABILITY, MOVEMENT, SENSITIVITY -> true;
       case STRUCTURE, PILE -> run.type().bored();
       case GEOMETRY, SEQUENCE, CONCRETE, RIG -> run.type().secant();
     };

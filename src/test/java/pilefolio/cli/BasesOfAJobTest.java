@@ -188,4 +188,33 @@ class BasesOfAJobTest {
         .calculations()
         .get(0);
   }
+
+  /**
+   * The same wall with one change each, by the same closed forms: moments grow with the cube of the
+   * height where the excavation is deeper, and the weaker sand of 28 degrees is another wall of the
+   * same kind.
+   */
+  @Test
+  void sensitivityByHand() throws IOException {
+    Calculation table = calculation(sand("us-asd"), "sensitivity", "");
+    var rows = table.table("changes").rows();
+    assertEquals(
+        List.of("friction angle 2° less, s_u 15 % less", "excavation 0.3 m deeper"),
+        rows.stream().map(r -> r.label()).toList());
+    assertEquals(moment(4, 28) / moment(4, 30), rows.get(0).values().get("r_M"), 1e-3);
+    assertEquals(Math.pow(4.3 / 4, 3), rows.get(1).values().get("r_M"), 1e-3);
+    assertEquals(4.3 * 4.3 / 16, rows.get(1).values().get("r_V"), 1e-3);
+    double deeper = 1.2 * 4.3 / (Math.cbrt(6) - 1);
+    assertEquals(10 - 4.3 - deeper, rows.get(1).values().get("z_r"), 1e-3);
+    // The toe is sized to what the wall as designed needs, so either change turns its answers.
+    assertTrue(rows.get(0).values().get("n") > 0);
+    assertTrue(rows.get(1).values().get("n") > 0);
+  }
+
+  private static double moment(double height, double degrees) {
+    double ka = Math.pow(Math.tan(Math.toRadians(45 - degrees / 2)), 2);
+    double kp = 1 / ka / 1.5;
+    double y = height / (Math.sqrt(kp / ka) - 1);
+    return 18 * (ka * Math.pow(height + y, 3) - kp * Math.pow(y, 3)) / 6;
+  }
 }
