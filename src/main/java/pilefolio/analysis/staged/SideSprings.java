@@ -26,7 +26,9 @@ final class SideSprings {
     for (int e = 0; e < mesh.elements(); e++) {
       for (int g = 0; g < GaussPoints.COUNT; g++) {
         double level = mesh.level(e) - GaussPoints.AT[g] * mesh.length(e);
-        SpringLaw law = side.at(level, level);
+        // An end is seen from inside its element.
+        double inside = level + (mesh.level(e) - mesh.length(e) / 2 - level) * 1e-3;
+        SpringLaw law = side.at(level, inside);
         s.atRest[p] = law.atRest();
         s.active[p] = law.active();
         s.passive[p] = law.passive();

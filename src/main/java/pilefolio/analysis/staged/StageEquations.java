@@ -199,6 +199,9 @@ final class StageEquations {
       double g2 = -q;
       double g3 = m2;
       for (int k = 0; k < GaussPoints.COUNT; k++, p++) {
+        if (GaussPoints.WEIGHT[k] == 0) {
+          continue;
+        }
         double y = displacement(u, e, k);
         double net =
             front.earth(p, y)
@@ -232,6 +235,9 @@ final class StageEquations {
       double h = mesh.length(e);
       Arrays.fill(sub, 0);
       for (int g = 0; g < GaussPoints.COUNT; g++, p++) {
+        if (GaussPoints.WEIGHT[g] == 0) {
+          continue;
+        }
         double y = displacement(u, e, g);
         double c = front.tangent(p, y) + behind.tangent(p, -y) + extra;
         if (c == 0) {
