@@ -20,9 +20,12 @@ import pilefolio.trace.Source;
 /** Amber and red triggers of the monitoring against the movements calculated and allowed. */
 public final class TriggerLevels implements Check {
 
+  /** Id of the check. */
+  public static final String ID = "trigger-levels";
+
   @Override
   public String id() {
-    return "trigger-levels";
+    return ID;
   }
 
   @Override
@@ -104,7 +107,8 @@ public final class TriggerLevels implements Check {
             .calculate());
   }
 
-  private static String name(Monitoring m) {
+  /** How results name a measurement. */
+  public static String name(Monitoring m) {
     return m.instrument() + ", " + m.location();
   }
 

@@ -27,6 +27,7 @@ public final class Figures {
     content.programmes().forEach(data -> byData.put(data.id(), ProgrammeFigure.sheets(data)));
     content.slips().forEach(data -> byData.put(data.id(), List.of(new SlipCircleFigure(data))));
     content.heads().forEach(data -> byData.put(data.id(), List.of(new ConcreteHeadFigure(data))));
+    content.troughs().forEach(data -> byData.put(data.id(), List.of(new TroughFigure(data))));
   }
 
   /** The figures of some content. */

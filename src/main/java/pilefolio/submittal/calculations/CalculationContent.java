@@ -37,6 +37,7 @@ import pilefolio.trace.Verdict.Result;
  * @param loadUnits units of the columns of the table of local loads
  * @param figures figures at the head of the run chapter, by run id
  * @param chapters the checks by family
+ * @param neighbours what neighbours may expect; empty if no movement is known
  * @param counts count of questions by result words
  * @param worst answers that are not satisfied or not checked
  * @param inputs the input echo
@@ -60,6 +61,7 @@ public record CalculationContent(
     List<String> loadUnits,
     Map<String, List<FigureRef>> figures,
     List<Chapter> chapters,
+    List<NeighbourView> neighbours,
     Map<String, Integer> counts,
     List<Open> worst,
     List<List<String>> inputs,
@@ -114,6 +116,7 @@ public record CalculationContent(
         tables.loadUnits(),
         figures,
         chapters(submittal, figures),
+        NeighbourView.of(submittal),
         counts(submittal),
         worst(submittal),
         submittal.inputs().stream().map(CalculationContent::input).toList(),

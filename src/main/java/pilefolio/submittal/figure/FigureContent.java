@@ -23,7 +23,9 @@ import pilefolio.submittal.Submittal;
  * @param programmes day by day, under the id "programme"; at most one
  * @param heads levels while cased secondaries are filled, {@code head-<run>}
  * @param slips critical slip circle of each run, {@code slip-<run>}
- * @param placement ids of the figures of the calculation package, by check id or {@code run:<id>}
+ * @param troughs settlement behind each run whose movement is known, {@code trough-<run>}
+ * @param placement ids of the figures of the calculation package, by check id, {@code run:<id>} or
+ *     {@code neighbours}
  * @param methodStatement ids of the figures of the method statement, in order
  */
 public record FigureContent(
@@ -35,6 +37,7 @@ public record FigureContent(
     List<ProgrammeData> programmes,
     List<ConcreteHeadData> heads,
     List<SlipCircleData> slips,
+    List<TroughData> troughs,
     Map<String, List<String>> placement,
     List<String> methodStatement) {
 
@@ -48,6 +51,7 @@ public record FigureContent(
     programmes = List.copyOf(programmes);
     heads = List.copyOf(heads);
     slips = List.copyOf(slips);
+    troughs = List.copyOf(troughs);
     placement = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(placement));
     methodStatement = List.copyOf(methodStatement);
   }
@@ -61,6 +65,7 @@ public record FigureContent(
     List<DepthPlotData> effects = new ArrayList<>();
     List<SlipCircleData> slips = new ArrayList<>();
     List<JointOverlapData> overlaps = new ArrayList<>();
+    List<TroughData> troughs = new ArrayList<>();
     Placement placement = new Placement(submittal);
     for (WallRun run : submittal.job().submission().runs()) {
       String chapter = Placement.run(run.id());
@@ -91,6 +96,12 @@ public record FigureContent(
                 overlaps.add(overlap);
                 placement.atCheck(JointOverlaps.CHECK, chapter, overlap.id());
               });
+      Troughs.of(submittal, run)
+          .ifPresent(
+              trough -> {
+                troughs.add(trough);
+                placement.put(Placement.NEIGHBOURS, trough.id());
+              });
     }
     List<ConcreteHeadData> heads =
         submittal.job().submission().runs().stream()
@@ -106,6 +117,7 @@ public record FigureContent(
     programmes.forEach(p -> statement.add(p.id()));
     plans.forEach(plan -> statement.add(plan.id()));
     windows.forEach(w -> statement.add(w.id()));
+    troughs.forEach(t -> statement.add(t.id()));
     heads.forEach(h -> statement.add(h.id()));
     return new FigureContent(
         plans,
@@ -116,6 +128,7 @@ public record FigureContent(
         programmes,
         heads,
         slips,
+        troughs,
         placement.ids(),
         statement);
   }

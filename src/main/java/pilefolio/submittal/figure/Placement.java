@@ -8,6 +8,9 @@ import pilefolio.submittal.Submittal;
 
 /** Gathers which figure stands where in the calculation package. */
 final class Placement {
+  /** The place at the head of the chapter about movement, where neighbours look. */
+  static final String NEIGHBOURS = "neighbours";
+
   private final Submittal submittal;
   private final Map<String, List<String>> ids = new LinkedHashMap<>();
 

@@ -1,6 +1,8 @@
 package pilefolio.submittal.method;
 
 import java.util.List;
+import java.util.Optional;
+import pilefolio.checks.movement.TriggerLevels;
 import pilefolio.model.Monitoring;
 import pilefolio.model.Neighbour;
 import pilefolio.model.Submission;
@@ -33,14 +35,15 @@ final class Surroundings {
   }
 
   /**
-   * Measurements: facts {@code amber}, {@code red} in the unit of the cell; words {@code location},
-   * {@code quantity}, {@code frequency}, {@code responsible}.
+   * Measurements: facts {@code amber}, {@code red} in the unit of the cell, {@code expected} as the
+   * calculations have it; words {@code location}, {@code quantity}, {@code frequency}, {@code
+   * responsible}.
    */
   static List<Item> monitoring(Submission submission, FactWriter writer) {
-    return submission.monitoring().stream().map(m -> measurement(m, writer)).toList();
+    return submission.monitoring().stream().map(m -> measurement(submission, m, writer)).toList();
   }
 
-  private static Item measurement(Monitoring m, FactWriter writer) {
+  private static Item measurement(Submission submission, Monitoring m, FactWriter writer) {
     return new ItemBuilder(writer, m.instrument(), "")
         .words("location", m.location())
         .words("quantity", m.quantity())
@@ -48,7 +51,20 @@ final class Surroundings {
         .words("responsible", m.responsible())
         .fact("amber", m.amber().map(v -> trigger(v, writer)))
         .fact("red", m.red().map(v -> trigger(v, writer)))
+        .fact("expected", expected(submission, m, writer))
         .build();
+  }
+
+  /** The movement that the calculations compare the triggers with, if they could. */
+  private static Optional<Fact> expected(Submission submission, Monitoring m, FactWriter writer) {
+    String run =
+        submission.neighbours().stream()
+            .filter(n -> m.neighbour().filter(n.name()::equals).isPresent())
+            .map(Neighbour::run)
+            .findFirst()
+            .or(m::run)
+            .orElse("");
+    return writer.result(TriggerLevels.ID, run, TriggerLevels.name(m), "δ_E");
   }
 
   private static Fact trigger(Value value, FactWriter writer) {
