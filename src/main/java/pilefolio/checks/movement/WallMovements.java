@@ -7,6 +7,9 @@ import pilefolio.analysis.movement.SettlementTrough;
 import pilefolio.analysis.movement.TroughShape;
 import pilefolio.analysis.movement.WallDeflection;
 import pilefolio.checks.Job;
+import pilefolio.checks.situation.StagedDesign;
+import pilefolio.checks.situation.StagedSolution;
+import pilefolio.checks.situation.StagedStep;
 import pilefolio.model.Stage;
 import pilefolio.model.WallRun;
 
@@ -55,8 +58,51 @@ public record WallMovements(WallRun run, List<StageMovement> stages, String miss
   }
 
   private static WallMovements find(Job job, WallRun run) {
+    StagedDesign design = StagedDesign.of(job, run);
+    if (!design.asked()) {
+      return unknown(
+          run,
+          "The movement of run "
+              + run.id()
+              + " is not calculated: no layer has a modulus (Ground, Subgrade modulus).");
+    }
+    if (design.service().isEmpty()) {
+      return unknown(
+          run,
+          design.missing().isEmpty()
+              ? "The staged analysis of run " + run.id() + " gives no displacement."
+              : String.join(" ", design.missing()));
+    }
+    StagedSolution service = design.service().get();
+    List<StageMovement> stages =
+        service.complete().stream().map(step -> movement(run, step)).toList();
     return new WallMovements(
-        run, List.of(), "The wall of run " + run.id() + " has no staged analysis.");
+        run,
+        stages,
+        service
+            .failedStage()
+            .map(
+                stage ->
+                    "The wall of run "
+                        + run.id()
+                        + " has no equilibrium in stage "
+                        + stage.number()
+                        + ", so its movement there has no value.")
+            .orElse(stages.isEmpty() ? "Run " + run.id() + " retains no ground." : ""));
+  }
+
+  private static WallMovements unknown(WallRun run, String reason) {
+    return new WallMovements(run, List.of(), reason);
+  }
+
+  private static StageMovement movement(WallRun run, StagedStep step) {
+    return new StageMovement(
+        step.stage(),
+        run.levels().retained().si() - step.stage().excavation().si(),
+        new WallDeflection(
+            step.state().nodes().stream()
+                .map(n -> new WallDeflection.Point(n.level(), n.displacement()))
+                .toList()));
   }
 
   /** True if every stage was calculated. */
