@@ -13,6 +13,7 @@ import pilefolio.checks.sensitivity.SensitivityChecks;
 import pilefolio.checks.sequence.SequenceChecks;
 import pilefolio.checks.stability.StabilityChecks;
 import pilefolio.checks.structure.StructureChecks;
+import pilefolio.checks.support.SupportChecks;
 
 /** The explicit list of all checks, in the order of the calculation package. */
 public final class Checks {
@@ -23,6 +24,7 @@ public final class Checks {
               StabilityChecks.ALL,
               ApparentChecks.ALL,
               StructureChecks.ALL,
+              SupportChecks.ALL,
               PileChecks.ALL,
               MovementChecks.ALL,
               SensitivityChecks.ALL,

@@ -126,7 +126,10 @@ public record NumberColumn(
    */
   Optional<Unit> fitting(Unit typed) {
     if (typed.fits(unit)) {
-      return Optional.of(typed);
+      // A column in kelvin holds a difference of temperatures, which has no zero to start from.
+      boolean difference = unit.symbol().equals("K");
+      return Optional.of(
+          difference ? Unit.of(typed.symbol(), typed.dimension(), typed.factor()) : typed);
     }
     if (typed.dimension().equals(unit.dimension().times(ACCELERATION))) {
       return Optional.of(Unit.of(typed.symbol(), unit.dimension(), typed.factor() / GRAVITY));

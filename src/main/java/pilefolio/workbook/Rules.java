@@ -15,6 +15,7 @@ final class Rules {
           new InfillRule(),
           new StageRule(),
           new SupportRule(),
+          new MemberRule(),
           new PlantRule(),
           new MixRule(),
           new WorksRule());

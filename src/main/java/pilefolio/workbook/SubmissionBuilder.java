@@ -8,6 +8,7 @@ import pilefolio.model.GroundProfile;
 import pilefolio.model.Methods;
 import pilefolio.model.Project;
 import pilefolio.model.Submission;
+import pilefolio.model.SupportMembers;
 import pilefolio.model.WallRun;
 import pilefolio.model.WorkCalendar;
 
@@ -55,7 +56,13 @@ final class SubmissionBuilder {
         all(SurroundingsSheet.PEOPLE, SurroundingsSheet::person),
         all(SurroundingsSheet.REVISIONS, SurroundingsSheet::revision),
         defaults.assumptions(project.documentUnits()),
-        all(LoadSheet.SPEC, LoadSheet::read));
+        all(LoadSheet.SPEC, LoadSheet::read),
+        new SupportMembers(
+            all(MemberSheet.STRUTS, MemberSheet::strut),
+            all(MemberSheet.WALERS, MemberSheet::waler),
+            all(MemberSheet.ANCHORS, MemberSheet::anchor),
+            all(MemberSheet.FOOTINGS, MemberSheet::footing),
+            all(MemberSheet.BLOCKS, MemberSheet::block)));
   }
 
   private Row form(SheetSpec spec) {

@@ -145,7 +145,7 @@ class DesignBasisTest {
 
   /**
    * A check may ask every basis for a factor, but those of a code of steel or concrete, or of one
-   * way of writing the safety of piles or against water, only the bases that have it.
+   * way of writing the safety of piles and anchors or against water, only the bases that have it.
    */
   @Test
   void basesAnswerTheSameQuestions() {
@@ -160,7 +160,7 @@ class DesignBasisTest {
                       ? asked.concrete() == other.concrete()
                       : key.matches(
                               "pile\\.(?!alpha|beta).*|action\\.structural\\..*|uplift\\..*"
-                                  + "|heave\\.(permanent|prism)\\..*")
+                                  + "|anchor\\..*|heave\\.(permanent|prism)\\..*")
                           ? asked.format() == other.format()
                           : true;
           if (shared) {

@@ -1,22 +1,23 @@
 package pilefolio.checks.situation;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
 import pilefolio.checks.From;
 import pilefolio.checks.Job;
-import pilefolio.model.FarEnd;
 import pilefolio.model.GroundAnchor;
 import pilefolio.model.StrutMember;
 import pilefolio.model.Support;
+import pilefolio.standards.DesignBasis;
+import pilefolio.standards.Section;
 import pilefolio.standards.SectionTable;
 import pilefolio.trace.Given;
+import pilefolio.units.Units;
 
 /**
  * Stiffness of one support along its axis, N/m: as entered, or E·A/L of its steel. A strut between
  * two walls that are loaded alike shortens from both ends, so half its length counts.
  */
 public final class SupportStiffness {
-  private static final double STEEL = 210e9;
-
   private SupportStiffness() {}
 
   /** The stiffness with its origin; empty if neither the cell nor the members give it. */
@@ -26,34 +27,45 @@ public final class SupportStiffness {
     }
     Optional<GroundAnchor> anchor = job.submission().members().anchor(support);
     if (anchor.isPresent()) {
-      GroundAnchor a = anchor.get();
-      return a.freeLength()
-          .map(
-              free ->
-                  From.layout(
-                      a.modulus().si() * a.tendonArea() / free.si(),
-                      "E·A/L of the tendon over its free length"));
+      double length = AnchorFreeLength.length(job, support, anchor.get()).si();
+      return Optional.of(
+          From.layout(
+              anchor.get().modulus().si() * anchor.get().tendonArea() / length,
+              "E·A/L of the tendon over its free length"));
     }
-    Optional<StrutMember> strut = job.submission().members().strut(support);
-    if (strut.isEmpty()) {
-      return Optional.empty();
-    }
-    StrutMember m = strut.get();
-    double length = m.length().si() / (m.farEnd() == FarEnd.WALL ? 2 : 1);
-    return area(job, m)
-        .map(a -> From.layout(STEEL * a / length, "E·A/L of the strut, E = 210 kN/mm²"));
+    return job.submission().members().strut(support).flatMap(m -> strut(job, m));
   }
 
-  private static Optional<Double> area(Job job, StrutMember m) {
-    if (m.beam().isPresent()) {
+  /** Horizontal stiffness for a metre of wall, N/m a metre: by the square of the cosine. */
+  public static OptionalDouble perMetre(Job job, Support support) {
+    double cosine = Math.cos(support.inclination().si());
+    return of(job, support).stream()
+        .mapToDouble(k -> k.si() * cosine * cosine / support.spacing().si())
+        .findFirst();
+  }
+
+  private static Optional<Given> strut(Job job, StrutMember member) {
+    double length = member.length().si() / member.farEnd().yielding();
+    return area(job, member)
+        .map(area -> From.layout(elasticModulus(job) * area / length, "E·A/L of the strut"));
+  }
+
+  /** Cross-section of a strut, m²; empty if its section is in no table. */
+  public static Optional<Double> area(Job job, StrutMember member) {
+    if (member.beam().isPresent()) {
       return SectionTable.all()
-          .find(job.submission().beam(m.beam().get()).section())
-          .map(s -> s.area());
+          .find(job.submission().beam(member.beam().get()).section())
+          .map(Section::area);
     }
-    if (m.tubeDiameter().isPresent() && m.tubeWall().isPresent()) {
-      double t = m.tubeWall().get().si();
-      return Optional.of(Math.PI * (m.tubeDiameter().get().si() - t) * t);
-    }
-    return Optional.empty();
+    double outer = member.tubeDiameter().orElseThrow().si();
+    double inner = outer - 2 * member.tubeWall().orElseThrow().si();
+    return Optional.of(Math.PI / 4 * (outer * outer - inner * inner));
+  }
+
+  /** Modulus of elasticity of structural steel as the steel code has it, Pa. */
+  public static double elasticModulus(Job job) {
+    return job.basis().steel() == DesignBasis.SteelCode.EN_1993
+        ? 210e9
+        : Units.of("ksi").toSi(29000);
   }
 }

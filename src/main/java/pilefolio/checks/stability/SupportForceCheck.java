@@ -66,7 +66,11 @@ public final class SupportForceCheck implements Check {
     List<CheckResult> results = new ArrayList<>();
     for (WallRun run : job.submission().runs()) {
       for (WallSolution solution : RunDesign.of(job, run).solutions()) {
-        solution.situation().support().ifPresent(s -> results.add(result(solution, s)));
+        solution
+            .situation()
+            .support()
+            .filter(s -> s.resistance().isPresent() || !job.submission().members().carries(s))
+            .ifPresent(s -> results.add(result(solution, s)));
       }
       results.addAll(staged(job, run));
     }
@@ -130,18 +134,12 @@ public final class SupportForceCheck implements Check {
     if (support.resistance().isEmpty()) {
       return CheckResult.notChecked(this, subject, designedFor(support, force));
     }
-    String embedment =
-        StabilityChecks.EMBEDMENT.stream()
-            .filter(c -> c.answers(solution))
-            .map(Check::title)
-            .findFirst()
-            .orElseThrow();
     return CheckResult.of(
         this,
         subject,
         SHEET
             .bind()
-            .set("T", force, new Source.Line("embedment", embedment, "T"))
+            .set("T", force, new Source.Line("embedment", SupportForces.embedment(solution), "T"))
             .set("s", From.cell(support.spacing()))
             .set("α", From.cell(support.inclination()))
             .set("N_R", From.cell(support.resistance().get()))

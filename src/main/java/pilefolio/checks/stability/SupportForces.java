@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import pilefolio.analysis.staged.SupportForce;
+import pilefolio.checks.Check;
 import pilefolio.checks.Job;
 import pilefolio.checks.situation.ApparentDesign;
 import pilefolio.checks.situation.DesignSituation;
@@ -140,6 +141,15 @@ public final class SupportForces {
     return all;
   }
 
+  /** Title of the check that prints the equilibrium of a situation. */
+  static String embedment(WallSolution solution) {
+    return StabilityChecks.EMBEDMENT.stream()
+        .filter(c -> c.answers(solution))
+        .map(Check::title)
+        .findFirst()
+        .orElseThrow();
+  }
+
   private static List<Found> equilibrium(Job job, WallRun run) {
     List<Found> all = new ArrayList<>();
     for (WallSolution s : RunDesign.of(job, run).solutions()) {
@@ -155,7 +165,7 @@ public final class SupportForces {
               s.situation().combination().id(),
               KILO * s.equilibrium().get().supportForce().orElseThrow(),
               Route.EQUILIBRIUM,
-              new Source.Line("support-force", "equilibrium, stage " + stage, "T")));
+              new Source.Line("embedment", embedment(s), "T")));
     }
     return all;
   }

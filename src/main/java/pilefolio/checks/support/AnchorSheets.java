@@ -63,34 +63,20 @@ final class AnchorSheets {
   static final CalcSheet BOND_STRESS_LRFD =
       multiplied(stress("Bond length of an anchor from bond stress, resistance factor"));
 
-  /** Length between head and bond. */
-  static final CalcSheet FREE =
-      CalcSheet.named("Free length of an anchor behind the wedge")
+  /** Cover over the bond, spacing and inclination. */
+  static final CalcSheet PLACE =
+      CalcSheet.named("Place of the bond length in the ground")
           .given("z_G", M, "ground level behind the wall")
           .given("z_A", M, "level of the anchor at the wall")
-          .given("z_E", M, "excavation level of the deepest stage")
-          .given("φ", DEG, "least friction angle over the retained height; nil in undrained ground")
           .given("i", DEG, "inclination below the horizontal")
-          .given("L_min", M, "least free length of the kind of tendon")
           .given("L_f", M, "free length")
           .given("L_b", M, "bond length")
           .given("s", M, "spacing along the wall")
-          .line("H = z_G − z_E", M, "retained height", Reference.DERIVED)
-          .line("h = z_A − z_E", M, "height of the anchor above the excavation", Reference.DERIVED)
-          .line("α = 45[°] + φ/2", DEG, "rise of the critical surface", RULES)
-          .line(
-              "L_w = h·cos(α)/sin(α + i)",
-              M,
-              "length along the anchor to the critical surface",
-              Reference.DERIVED)
-          .line("L_x = max(1.5[m], H/5)", M, "length beyond the critical surface", RULES)
-          .line("L_req = max(L_w + L_x, L_min)", M, "least free length", RULES)
           .line(
               "h_b = z_G − z_A + (L_f + L_b/2)·sin(i)",
               M,
               "cover over the middle of the bond length, level ground",
               Reference.DERIVED)
-          .require("L_f ≥ L_req", "the bond length begins behind the critical surface", RULES)
           .require("h_b ≥ 4.5[m]", "cover over the bond length", RULES)
           .condition("s ≥ 1.2[m]", "neighbouring bond lengths do not disturb each other", RULES)
           .condition("i ≥ 10[°]", "the bore can be grouted from its foot", RULES)
@@ -136,8 +122,7 @@ final class AnchorSheets {
 
   /** Loads of the tests, what the head should move, and when an anchor is accepted. */
   static final CalcSheet TESTS =
-      CalcSheet.named("Tests of an anchor")
-          .given("P_d", KN, "design load of the tests")
+      force(CalcSheet.named("Tests of an anchor"))
           .given("m_p", ONE, "test load over design load")
           .given("A_t", MM2, "area of the tendon")
           .given("f_pu", N_MM2, "strength of the steel")
@@ -146,13 +131,13 @@ final class AnchorSheets {
           .given("L_b", M, "bond length")
           .given("L_j", M, "length in the jack, between its grip and the anchor head")
           .given("f_P", ONE, "allowable share of the strength in a test")
-          .line("P_a = 0.1·P_d", KN, "alignment load", TESTING)
-          .line("P_p = m_p·P_d", KN, "test load", TESTING)
+          .line("P_a = 0.1·N", KN, "alignment load", TESTING)
+          .line("P_p = m_p·N", KN, "test load", TESTING)
           .line("P_max = f_P·f_pu·A_t", KN, "most that the tendon may see", TESTING)
           .table(
               CalcTable.of("steps", "Steps of loading", "step")
                   .given("m", ONE, "load over design load")
-                  .line("P = m·P_d", KN, "load", TESTING)
+                  .line("P = m·N", KN, "load", TESTING)
                   .line(
                       "δ_1 = max(0, P − P_a)·0.8·(L_f + L_j)/(E·A_t)",
                       MM,
@@ -191,6 +176,8 @@ final class AnchorSheets {
     return force(CalcSheet.named(title))
         .given("d_b", MM, "diameter of the bore")
         .given("τ_u", KPA, "ultimate bond stress between grout and ground")
+        .given("τ_max", KPA, "greatest value of the tables for this ground")
+        .condition("τ_u ≤ τ_max", "bond before tests is no more than the tables give", STRESSES)
         .line("Q_u = π·d_b·τ_u", KN_M, "ultimate load transfer of a metre", Reference.DERIVED);
   }
 

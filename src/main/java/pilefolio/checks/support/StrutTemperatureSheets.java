@@ -50,10 +50,6 @@ final class StrutTemperatureSheets {
   private static CalcSheet force(CalcSheet sheet) {
     return sheet
         .line("N_full = E·A·0.000012[1/K]·ΔT", KN, "force if nothing yields", EXPANSION)
-        .line("N_T = β·N_full", KN, "force from the rise of temperature", Reference.DERIVED)
-        .condition(
-            "N_T ≤ N_full",
-            "the walls do not push back more than they are pushed",
-            Reference.DERIVED);
+        .line("N_T = β·N_full", KN, "force from the rise of temperature", Reference.DERIVED);
   }
 }

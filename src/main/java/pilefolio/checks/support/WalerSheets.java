@@ -14,6 +14,7 @@ import static pilefolio.units.Units.MM;
 import static pilefolio.units.Units.N_MM2;
 import static pilefolio.units.Units.ONE;
 
+import java.util.Map;
 import pilefolio.trace.CalcSheet;
 import pilefolio.trace.CalcTable;
 import pilefolio.trace.Choice;
@@ -36,46 +37,17 @@ final class WalerSheets {
   private static final Reference BESIDE = Reference.memory(EN, "6.2.8");
   private static final Reference BOTH = Reference.memory(EN, "6.2.9");
 
-  /** Waler of rolled I sections after AISC 360, allowable strength. */
-  static final CalcSheet ROLLED_AISC =
-      AiscBending.unheld(
-              beam(CalcSheet.named("Bending of a waler, AISC 360"))
-                  .given("b_f", MM, "flange width")
-                  .given("t_f", MM, "flange thickness")
-                  .given("h_w", MM, "straight depth of the web between fillets")
-                  .given("t_w", MM, "web thickness")
-                  .given("d", MM, "depth")
-                  .given("F_y", N_MM2, "yield strength")
-                  .given("E", GPA, "modulus of elasticity")
-                  .given("Z_x", CM3, "plastic section modulus, strong axis")
-                  .given("S_x", CM3, "elastic section modulus, strong axis")
-                  .given("Z_y", CM3, "plastic section modulus, weak axis")
-                  .given("S_y", CM3, "elastic section modulus, weak axis")
-                  .given("r_y", MM, "radius of gyration about the weak axis")
-                  .given("r_ts", MM, "effective radius of gyration")
-                  .given("J", CM4, "torsion constant")
-                  .given("h_o", MM, "distance of flange centroids")
-                  .given("Ω_b", ONE, "safety factor of flexure")
-                  .given("Ω_v", ONE, "safety factor of shear")
-                  .line("λ_f = b_f/(2·t_f)", ONE, "slenderness of a flange", B4)
-                  .line("λ_w = h_w/t_w", ONE, "slenderness of the web", B4),
-              "s")
-          .line("M_cx = M_n/Ω_b", KNM, "allowable moment about the strong axis", F1)
-          .line(
-              "M_cy = min(F_y·Z_y, 1.6·F_y·S_y)/Ω_b",
-              KNM,
-              "allowable moment about the weak axis",
-              F6)
-          .choose(
-              "V_c",
-              KN,
-              "allowable shear force; the web does not buckle",
-              G2,
-              Choice.when("λ_w ≤ 1.10·√(5.34·E/F_y)", "0.6·F_y·d·t_w/Ω_v"))
-          .line("u = M_x/M_cx + M_y/M_cy", ONE, "bending about both axes", H1)
-          .require("u ≤ 1", "the waler carries the moment between its supports", H1)
-          .require("V_m ≤ V_c", "the web carries the shear force", G2)
-          .note(connection());
+  private static final Map<AiscSafety, CalcSheet> ROLLED_AISC =
+      Map.of(
+          AiscSafety.ALLOWABLE,
+          aisc(AiscSafety.ALLOWABLE),
+          AiscSafety.DESIGN,
+          aisc(AiscSafety.DESIGN));
+
+  /** Waler of rolled I sections after AISC 360. */
+  static CalcSheet aiscSheet(AiscSafety safety) {
+    return ROLLED_AISC.get(safety);
+  }
 
   /** Waler of rolled I sections after EN 1993-1-1. */
   static final CalcSheet ROLLED_EN =
@@ -131,6 +103,67 @@ final class WalerSheets {
 
   private WalerSheets() {}
 
+  private static CalcSheet aisc(AiscSafety safety) {
+    CalcSheet section =
+        beam(CalcSheet.named(safety.titled("Bending of a waler")))
+            .given("b_f", MM, "flange width")
+            .given("t_f", MM, "flange thickness")
+            .given("h_w", MM, "straight depth of the web between fillets")
+            .given("t_w", MM, "web thickness")
+            .given("d", MM, "depth")
+            .given("F_y", N_MM2, "yield strength")
+            .given("E", GPA, "modulus of elasticity")
+            .given("Z_x", CM3, "plastic section modulus, strong axis")
+            .given("S_x", CM3, "elastic section modulus, strong axis")
+            .given("Z_y", CM3, "plastic section modulus, weak axis")
+            .given("S_y", CM3, "elastic section modulus, weak axis")
+            .given("r_y", MM, "radius of gyration about the weak axis")
+            .given("r_ts", MM, "effective radius of gyration")
+            .given("J", CM4, "torsion constant")
+            .given("h_o", MM, "distance of flange centroids")
+            .line("λ_f = b_f/(2·t_f)", ONE, "slenderness of a flange", B4)
+            .line("λ_w = h_w/t_w", ONE, "slenderness of the web", B4);
+    CalcSheet strong =
+        safety.available(
+            safety.given(AiscBending.unheld(section, "s"), AiscSafety.On.BENDING),
+            "M_cx",
+            "M_n",
+            KNM,
+            "moment about the strong axis",
+            AiscSafety.On.BENDING,
+            F1);
+    CalcSheet weak =
+        safety.available(
+            strong.line("M_ny = min(F_y·Z_y, 1.6·F_y·S_y)", KNM, "nominal moment, weak axis", F6),
+            "M_cy",
+            "M_ny",
+            KNM,
+            "moment about the weak axis",
+            AiscSafety.On.BENDING,
+            F6);
+    CalcSheet shear =
+        safety.available(
+            safety.given(
+                weak.choose(
+                    "V_n",
+                    KN,
+                    "nominal shear strength; the web does not buckle",
+                    G2,
+                    Choice.when("λ_w ≤ 1.10·√(5.34·E/F_y)", "0.6·F_y·d·t_w")),
+                AiscSafety.On.SHEAR),
+            "V_c",
+            "V_n",
+            KN,
+            "shear force",
+            AiscSafety.On.SHEAR,
+            G2);
+    return shear
+        .line("u = M_x/M_cx + M_y/M_cy", ONE, "bending about both axes", H1)
+        .require("u ≤ 1", "the waler carries the moment between its supports", H1)
+        .require("V_m ≤ V_c", "the web carries the shear force", G2)
+        .note(connection());
+  }
+
   private static String connection() {
     return "The connection to each strut or anchor, the plates under its head and the stiffeners of"
         + " the web are designed for R_m, and the brackets that carry the waler for its weight and"
@@ -176,7 +209,11 @@ final class WalerSheets {
                     "slope left of the right support," + " times stiffness",
                     Reference.DERIVED)
                 .carried("S_p", KNM2, "slope left of the left support", "S_r", "S_0")
-                .line("g = abs(S_l − S_p)", KNM2, "kink over the left support", Reference.DERIVED)
+                .line(
+                    "g = max(0, abs(S_l − S_p) − 0.0001·w·s³)",
+                    KNM2,
+                    "kink over the left support beyond rounding",
+                    Reference.DERIVED)
                 .carried("V_p", KN, "shear left of the left support", "V_r", "V_0")
                 .line("R = V_p + V_l", KN, "force of the left support", Reference.DERIVED)
                 .line("V_s = max(V_l, V_r)", KN, "greater shear force", Reference.DERIVED)
@@ -185,7 +222,7 @@ final class WalerSheets {
                 .largest("V_b", "V_s", "greatest shear force of the waler")
                 .largest("R_m", "R", "greatest force of a support, for the connection")
                 .largest("g_m", "g", "greatest kink"))
-        .condition("g_m ≤ 0.0001·w·s³", "the waler has no kink over a support", Reference.DERIVED)
+        .condition("g_m ≤ 0", "the waler has no kink over a support", Reference.DERIVED)
         .condition("M_0 ≤ M_m", "the overhang is within the greatest moment", Reference.DERIVED)
         .line(
             "M_x = M_m·cos(θ)/n",
