@@ -100,7 +100,7 @@ final class DamageSheets {
   private static CalcSheet ground(CalcSheet sheet) {
     return sheet
         .given("H", M, "retained height")
-        .given("δ_h", MM, "greatest displacement of the wall")
+        .given("δ_h", MM, "greatest displacement of the wall so far")
         .given("R_v", ONE, "greatest settlement over that displacement")
         .given("d_n", M, "distance of the near side from the wall")
         .line("δ_v = R_v·δ_h", MM, "greatest settlement", Reference.PRACTICE);
@@ -130,7 +130,7 @@ final class DamageSheets {
             (sagging ? "Part bent like a bowl (sagging), " : "Part bent like a hill (hogging), ")
                 + f.words())
         .given("H", M, "retained height")
-        .given("δ_h", MM, "greatest displacement of the wall")
+        .given("δ_h", MM, "greatest displacement of the wall so far")
         .given("R_v", ONE, "greatest settlement over that displacement")
         .given("x_1", M, "distance of the near end of the part from the wall")
         .given("x_2", M, "distance of the far end of the part from the wall")

@@ -59,7 +59,7 @@ public final class GroundSettlement extends RunCheck {
             .get(shape)
             .bind()
             .set("H", From.layout(stage.height(), label))
-            .set("δ_h", stage.deflection().greatest(), displacement(stage))
+            .set("δ_h", stage.soFar(), displacement(stage))
             .set("R_v", From.cell(wall.run().analysis().settlement().ratio()))
             .set("V_w", From.method(stage.deflection().volume(), WallDisplacementCheck.METHOD));
     TreeSet<Double> ratios = new TreeSet<>(shape.bends());
@@ -78,7 +78,9 @@ public final class GroundSettlement extends RunCheck {
   /** Where the displacement of a stage is printed. */
   static Source displacement(StageMovement stage) {
     return new Source.Line(
-        "wall-displacement", "Displacement of the wall, stage " + stage.stage().number(), "δ_h");
+        "wall-displacement",
+        "Displacement of the wall, greatest up to stage " + stage.stage().number(),
+        "δ_h");
   }
 
   private static String plain(double r) {

@@ -87,7 +87,7 @@ final class MovementSheets {
           f ->
               CalcSheet.named("Settlement of the ground, " + f.words())
                   .given("H", M, "retained height")
-                  .given("δ_h", MM, "greatest displacement of the wall")
+                  .given("δ_h", MM, "greatest displacement of the wall so far")
                   .given("R_v", ONE, "greatest settlement over that displacement")
                   .line("δ_v = R_v·δ_h", MM, "greatest settlement", RATIO)
                   .table(
@@ -135,7 +135,7 @@ final class MovementSheets {
                   .table(
                       CalcTable.of(STAGES, "Settlement by stage", "stage")
                           .given("H", M, "retained height")
-                          .given("δ_h", MM, "greatest displacement of the wall")
+                          .given("δ_h", MM, "greatest displacement of the wall so far")
                           .line("δ_v = R_v·δ_h", MM, "greatest settlement", RATIO)
                           .choose(
                               "x",

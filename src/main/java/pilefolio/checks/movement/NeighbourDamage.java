@@ -150,7 +150,7 @@ public final class NeighbourDamage implements Check {
             "H",
             From.layout(
                 at.trough().height(), "retained height of stage " + at.stage().stage().number()))
-        .set("δ_h", at.stage().deflection().greatest(), GroundSettlement.displacement(at.stage()))
+        .set("δ_h", at.stage().soFar(), GroundSettlement.displacement(at.stage()))
         .set("R_v", From.cell(m.run().analysis().settlement().ratio()));
   }
 }

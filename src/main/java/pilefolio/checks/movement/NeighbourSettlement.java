@@ -86,10 +86,7 @@ public final class NeighbourSettlement implements Check {
           MovementSheets.STAGES,
           Row.of(at.stage().label())
               .set("H", From.layout(at.trough().height(), "ground behind less excavation"))
-              .set(
-                  "δ_h",
-                  at.stage().deflection().greatest(),
-                  GroundSettlement.displacement(at.stage())));
+              .set("δ_h", at.stage().soFar(), GroundSettlement.displacement(at.stage())));
     }
     return binding.calculate();
   }

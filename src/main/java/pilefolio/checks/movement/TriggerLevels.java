@@ -152,7 +152,7 @@ public final class TriggerLevels implements Check {
         wall.complete()
             ? Optional.of(
                 new Given(
-                    wall.worst().deflection().greatest(),
+                    wall.worst().soFar(),
                     new Source.Line("wall-displacement", "Displacement of the wall", "δ_max")))
             : Optional.empty(),
         run.analysis().displacementLimit(),

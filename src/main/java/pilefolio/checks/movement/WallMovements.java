@@ -1,5 +1,6 @@
 package pilefolio.checks.movement;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -29,8 +30,10 @@ public record WallMovements(WallRun run, List<StageMovement> stages, String miss
    * @param stage the stage
    * @param height retained height, m
    * @param deflection the deflected wall
+   * @param soFar greatest displacement of this stage and those before it, m: ground that has
+   *     settled does not rise again when anchors pull the wall back
    */
-  public record StageMovement(Stage stage, double height, WallDeflection deflection) {
+  public record StageMovement(Stage stage, double height, WallDeflection deflection, double soFar) {
 
     /** Label of the stage in tables. */
     public String label() {
@@ -41,7 +44,7 @@ public record WallMovements(WallRun run, List<StageMovement> stages, String miss
 
     /** Settlement of the ground in this stage. */
     public SettlementTrough trough(TroughShape shape, double ratio) {
-      return SettlementTrough.ofRatio(shape, height, deflection.greatest(), ratio);
+      return SettlementTrough.ofRatio(shape, height, soFar, ratio);
     }
   }
 
@@ -74,8 +77,13 @@ public record WallMovements(WallRun run, List<StageMovement> stages, String miss
               : String.join(" ", design.missing()));
     }
     StagedSolution service = design.service().get();
-    List<StageMovement> stages =
-        service.complete().stream().map(step -> movement(run, step)).toList();
+    List<StageMovement> stages = new ArrayList<>();
+    double soFar = 0;
+    for (StagedStep step : service.complete()) {
+      StageMovement movement = movement(run, step, soFar);
+      soFar = movement.soFar();
+      stages.add(movement);
+    }
     return new WallMovements(
         run,
         stages,
@@ -95,14 +103,17 @@ public record WallMovements(WallRun run, List<StageMovement> stages, String miss
     return new WallMovements(run, List.of(), reason);
   }
 
-  private static StageMovement movement(WallRun run, StagedStep step) {
-    return new StageMovement(
-        step.stage(),
-        run.levels().retained().si() - step.stage().excavation().si(),
+  private static StageMovement movement(WallRun run, StagedStep step, double before) {
+    WallDeflection deflection =
         new WallDeflection(
             step.state().nodes().stream()
                 .map(n -> new WallDeflection.Point(n.level(), n.displacement()))
-                .toList()));
+                .toList());
+    return new StageMovement(
+        step.stage(),
+        run.levels().retained().si() - step.stage().excavation().si(),
+        deflection,
+        Math.max(before, deflection.greatest()));
   }
 
   /** True if every stage was calculated. */
@@ -110,10 +121,12 @@ public record WallMovements(WallRun run, List<StageMovement> stages, String miss
     return missing.isEmpty() && !stages.isEmpty();
   }
 
-  /** The stage with the greatest displacement. */
+  /** The stage with the greatest displacement so far; the deepest of those that share it. */
   public StageMovement worst() {
     return stages.stream()
-        .max(Comparator.comparingDouble(s -> s.deflection().greatest()))
+        .max(
+            Comparator.comparingDouble(StageMovement::soFar)
+                .thenComparingDouble(StageMovement::height))
         .orElseThrow();
   }
 

@@ -36,7 +36,8 @@ final class Troughs {
     List<StageMovement> stages =
         wall.stages().stream()
             .sorted(
-                Comparator.comparingDouble((StageMovement s) -> s.deflection().greatest())
+                Comparator.comparingDouble(StageMovement::soFar)
+                    .thenComparingDouble(StageMovement::height)
                     .reversed())
             .limit(MOST)
             .toList();
