@@ -170,9 +170,15 @@ final class Sensitivity implements Check {
     List<Row> turned = new ArrayList<>();
     List<Row> lost = new ArrayList<>();
     boolean staged = asDesigned.displacement().isPresent();
-    for (Variant variant : Variant.of(base, run, staged)) {
-      WallRun changed = variant.job().submission().runs().get(0);
-      WallResponse.Outcome outcome = WallResponse.of(variant.job(), changed);
+    List<Variant> variants = Variant.of(base, run, staged);
+    // Each change is a job of its own, so they do not touch each other.
+    List<WallResponse.Outcome> outcomes =
+        variants.parallelStream()
+            .map(v -> WallResponse.of(v.job(), v.job().submission().runs().get(0)))
+            .toList();
+    for (int i = 0; i < variants.size(); i++) {
+      Variant variant = variants.get(i);
+      WallResponse.Outcome outcome = outcomes.get(i);
       if (outcome.response().isEmpty()
           || staged && outcome.response().get().displacement().isEmpty()) {
         lost.add(Row.of(variant.title()).set("n_s", outcome.failedStage(), ANALYSIS));

@@ -108,6 +108,7 @@ record WallResponse(
         }
       }
     }
+    Map<Question, CheckResult> answers = answers(job);
     return new Outcome(
         Optional.of(
             new WallResponse(
@@ -116,8 +117,8 @@ record WallResponse(
                 supports,
                 displacement(staged),
                 design.deepest().orElseThrow().requiredToe(),
-                passive(job),
-                answers(job))),
+                passive(answers),
+                answers)),
         0);
   }
 
@@ -134,11 +135,10 @@ record WallResponse(
         .max();
   }
 
-  private static double passive(Job job) {
-    return ASKED.stream()
-        .filter(c -> c.id().equals("passive-reserve"))
-        .flatMap(c -> c.run(job).stream())
-        .mapToDouble(r -> r.verdict().utilisation().orElse(0))
+  private static double passive(Map<Question, CheckResult> answers) {
+    return answers.entrySet().stream()
+        .filter(e -> e.getKey().id().equals("passive-reserve"))
+        .mapToDouble(e -> e.getValue().verdict().utilisation().orElse(0))
         .max()
         .orElse(0);
   }
