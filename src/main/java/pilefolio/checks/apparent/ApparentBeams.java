@@ -177,7 +177,8 @@ public final class ApparentBeams extends ApparentCheck {
             .set("M_o", KILO * load.above(first).momentAbout(first), STATICS)
             .set(
                 "M_u",
-                -KILO * load.between(last, Double.NEGATIVE_INFINITY).momentAbout(last),
+                // Nothing below gives a plain nought, not a negative one.
+                0 - KILO * load.between(last, Double.NEGATIVE_INFINITY).momentAbout(last),
                 STATICS);
     for (int i = 0; i < n; i++) {
       double level = z.get(i);

@@ -10,8 +10,8 @@ import pilefolio.checks.Subject;
 import pilefolio.model.WallRun;
 
 /**
- * The situations that decide a wall run: the deepest toe and the greatest moment, and those without
- * equilibrium. What they rest on is printed in full.
+ * The situations that decide a wall run: the deepest toe and the greatest moment, the greatest
+ * apparent pressure, and those without equilibrium. What they rest on is printed in full.
  *
  * @param subjects run, stage and combination of each
  */
@@ -37,6 +37,10 @@ public record KeySituations(Set<Subject> subjects) {
           design.solutions().stream().filter(s -> s.equilibrium().isPresent()).toList();
       add(subjects, design.deepest());
       add(subjects, solved.stream().max(Comparator.comparingDouble(KeySituations::moment)));
+      ApparentDesign.of(job, run).stream()
+          .filter(a -> a.solved().isPresent())
+          .max(Comparator.comparingDouble(a -> a.solved().orElseThrow().design().force()))
+          .ifPresent(a -> subjects.add(a.situation().subject()));
       design.solutions().stream()
           .filter(s -> s.equilibrium().isEmpty())
           .forEach(s -> add(subjects, Optional.of(s)));

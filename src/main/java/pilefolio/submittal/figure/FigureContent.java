@@ -16,7 +16,8 @@ import pilefolio.submittal.Submittal;
  *
  * @param plans plan of each run, {@code plan-<run>}
  * @param sections section through each run, {@code section-<run>}
- * @param effects shear and moment of each run, {@code moments-<run>}
+ * @param effects shear and moment of each run, {@code moments-<run>}, and its apparent pressure,
+ *     {@code apparent-<run>}
  * @param overlaps overlap of the joints of each run, {@code overlap-<run>}
  * @param windows strength of the primaries with age, {@code window-<run>} after the first of the
  *     runs that share it
@@ -83,6 +84,12 @@ public record FigureContent(
               plot -> {
                 effects.add(plot);
                 placement.atCheck(WallEffectPlots.CHECK, chapter, plot.id());
+              });
+      ApparentPlots.of(submittal, run)
+          .ifPresent(
+              plot -> {
+                effects.add(plot);
+                placement.atCheck(ApparentPlots.CHECK, chapter, plot.id());
               });
       SlipCircles.of(submittal, run)
           .ifPresent(

@@ -16,7 +16,6 @@ import pilefolio.checks.Subject;
 import pilefolio.checks.situation.DesignSituation;
 import pilefolio.checks.situation.RunDesign;
 import pilefolio.checks.situation.WallSolution;
-import pilefolio.model.Support;
 import pilefolio.model.WallRun;
 import pilefolio.submittal.Answer;
 import pilefolio.submittal.Submittal;
@@ -199,9 +198,7 @@ final class WallEffectPlots {
     DesignSituation s = governing.situation();
     List<Mark> marks = new ArrayList<>();
     marks.add(units.level("ground", design.run().levels().retained().si()));
-    s.support()
-        .map(Support::level)
-        .ifPresent(level -> marks.add(units.level("support", level.si())));
+    s.supports().forEach(x -> marks.add(units.level("support", x.level().si())));
     marks.add(units.level("design excavation", s.designExcavation()));
     if (governing.equilibrium().supportForce().isEmpty()) {
       governing
