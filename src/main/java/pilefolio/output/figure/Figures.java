@@ -17,6 +17,7 @@ public final class Figures {
     this.content = content;
     content.plans().forEach(data -> byData.put(data.id(), SitePlanFigure.sheets(data)));
     content.sections().forEach(data -> byData.put(data.id(), List.of(new SectionFigure(data))));
+    content.stages().forEach(data -> byData.put(data.id(), List.of(new DepthPlotFigure(data))));
     content.effects().forEach(data -> byData.put(data.id(), List.of(new DepthPlotFigure(data))));
     content
         .overlaps()

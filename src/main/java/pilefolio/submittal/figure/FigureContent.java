@@ -25,6 +25,8 @@ import pilefolio.submittal.Submittal;
  * @param heads levels while cased secondaries are filled, {@code head-<run>}
  * @param slips critical slip circle of each run, {@code slip-<run>}
  * @param troughs settlement behind each run whose movement is known, {@code trough-<run>}
+ * @param stages of each run analysed in stages its curves, {@code stages-<run>}, and the forces of
+ *     its supports, {@code support-forces-<run>}
  * @param placement ids of the figures of the calculation package, by check id, {@code run:<id>} or
  *     {@code neighbours}
  * @param methodStatement ids of the figures of the method statement, in order
@@ -39,6 +41,7 @@ public record FigureContent(
     List<ConcreteHeadData> heads,
     List<SlipCircleData> slips,
     List<TroughData> troughs,
+    List<DepthPlotData> stages,
     Map<String, List<String>> placement,
     List<String> methodStatement) {
 
@@ -53,6 +56,7 @@ public record FigureContent(
     heads = List.copyOf(heads);
     slips = List.copyOf(slips);
     troughs = List.copyOf(troughs);
+    stages = List.copyOf(stages);
     placement = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(placement));
     methodStatement = List.copyOf(methodStatement);
   }
@@ -64,6 +68,7 @@ public record FigureContent(
     List<SitePlanData> plans = new ArrayList<>();
     List<SectionData> sections = new ArrayList<>();
     List<DepthPlotData> effects = new ArrayList<>();
+    List<DepthPlotData> stages = new ArrayList<>();
     List<SlipCircleData> slips = new ArrayList<>();
     List<JointOverlapData> overlaps = new ArrayList<>();
     List<TroughData> troughs = new ArrayList<>();
@@ -91,6 +96,10 @@ public record FigureContent(
                 effects.add(plot);
                 placement.atCheck(ApparentPlots.CHECK, chapter, plot.id());
               });
+      for (DepthPlotData plot : StagePlots.of(submittal, run)) {
+        stages.add(plot);
+        placement.atCheck(StagePlots.CHECK, chapter, plot.id());
+      }
       SlipCircles.of(submittal, run)
           .ifPresent(
               slip -> {
@@ -136,6 +145,7 @@ public record FigureContent(
         heads,
         slips,
         troughs,
+        stages,
         placement.ids(),
         statement);
   }
