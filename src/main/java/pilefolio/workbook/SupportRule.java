@@ -84,7 +84,7 @@ final class SupportRule implements Rule {
       return;
     }
     boolean level = angle.get() == 0;
-    if (kind.get() != SupportKind.DEADMAN && level == (kind.get().inclined())) {
+    if (kind.get() != SupportKind.DEADMAN && level == kind.get().inclined()) {
       findings.accept(
           FindingKind.PROP_INCLINED.at(
               support.place(StageSheet.INCLINATION),

@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import pilefolio.analysis.earth.OutsideRange;
 import pilefolio.analysis.stability.Bishop;
 import pilefolio.analysis.stability.SlipCircle;
 import pilefolio.analysis.stability.SlipSearch;
@@ -165,7 +166,12 @@ public final class OverallStability extends RunCheck {
   }
 
   private static Optional<Critical> critical(Job job, DesignSituation s, double toe) {
-    SlipSection section = SlipModel.section(job, s, toe);
+    SlipSection section;
+    try {
+      section = SlipModel.section(job, s, toe);
+    } catch (OutsideRange e) {
+      return Optional.empty();
+    }
     return solve(section, toe, s.profile().base().si())
         .map(f -> new Critical(s, section, toe, f, section.slices(f.circle(), WANTED)));
   }
@@ -211,7 +217,8 @@ public final class OverallStability extends RunCheck {
     }
     return toe.getAsDouble() <= s.profile().base().si()
         ? "the ground is not known below the toe of the wall"
-        : "no circle below the toe and within the known ground gives an answer";
+        : "the ground or its water cannot be described, or no circle below the toe and within the known"
+            + " ground gives an answer";
   }
 
   /** Fills the sheet. */

@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import pilefolio.analysis.earth.SoilLayer;
 import pilefolio.analysis.earth.SoilProfile;
 import pilefolio.analysis.earth.WallGround;
+import pilefolio.analysis.seepage.FlowNet;
 import pilefolio.analysis.stability.GroundLine;
 import pilefolio.analysis.stability.SlipSection;
 import pilefolio.analysis.stability.SlipSupport;
@@ -15,6 +16,7 @@ import pilefolio.analysis.stability.StripLoad;
 import pilefolio.analysis.staged.SupportForce;
 import pilefolio.checks.Job;
 import pilefolio.checks.situation.DesignSituation;
+import pilefolio.checks.situation.GroundWater;
 import pilefolio.checks.situation.RunDesign;
 import pilefolio.checks.situation.StagedDesign;
 import pilefolio.checks.situation.StagedSolution;
@@ -98,6 +100,9 @@ final class SlipModel {
     boolean seepage = s.submission().methods().waterRegime() == WaterRegime.LINEAR_SEEPAGE;
     if (seepage && pathBehind > 0 && pathFront > 0) {
       head = behind - (behind - front) * pathBehind / (pathBehind + pathFront);
+    }
+    if (s.submission().methods().waterRegime() == WaterRegime.FLOW_NET) {
+      head = GroundWater.net(s).map(FlowNet::headAtToe).orElse(front);
     }
     List<SlipWater.Confined> confined = new ArrayList<>();
     GroundProfile profile = s.profile();

@@ -30,7 +30,7 @@ import pilefolio.units.Units;
  * @param secondaryBeams true if secondaries hold a beam
  * @param stages stages of the excavation in their order: facts {@code excavation}, {@code
  *     waterBehind}, {@code waterFront}, {@code permanentSurcharge}, {@code variableSurcharge};
- *     words {@code supports}
+ *     words of the supports in place
  * @param support the support, or an empty list for a cantilever
  */
 public record RunWork(
