@@ -14,6 +14,10 @@ public final class GroundChecks {
           new CoulombCoefficients(),
           new AnnexCCoefficients(),
           new UndrainedCoefficients(),
+          new StripLoadPressure(),
+          new LineLoadPressure(),
+          new PointLoadPressure(),
+          new FootingLoadPressure(),
           new ActivePressure(),
           new PassivePressure());
 
