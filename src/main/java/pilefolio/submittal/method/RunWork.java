@@ -68,7 +68,7 @@ public record RunWork(
               run.find(PileKind.PRIMARY).flatMap(PileSpec::beam).isPresent(),
               run.bearing().flatMap(PileSpec::beam).isPresent(),
               submission.stages(run).stream().map(stage -> stage(stage, writer)).toList(),
-              submission.supports(run).stream().map(s -> support(s, writer)).toList()));
+              submission.supports(run).stream().map(s -> support(run, s, writer)).toList()));
     }
     return all;
   }
@@ -134,7 +134,8 @@ public record RunWork(
         .build();
   }
 
-  private static Item support(Support support, FactWriter writer) {
+  private static Item support(WallRun run, Support support, FactWriter writer) {
+    String piles = "support " + support.id();
     return new ItemBuilder(writer, support.id(), support.kind().label())
         .words("code", support.kind().name())
         .words("preload", support.preload())
@@ -142,6 +143,10 @@ public record RunWork(
         .value("spacing", support.spacing(), Units.M)
         .value("inclination", support.inclination(), Units.DEG)
         .value("resistance", support.resistance(), Units.KN)
+        .value("lockOff", support.lockOff(), Units.KN)
+        .fact("freeLength", writer.result("anchor-free-length", run.id(), piles, "L_f"))
+        .fact("bondLength", writer.result("anchor-bond-length", run.id(), piles, "L_b"))
+        .fact("testLoad", writer.result("anchor-tests", run.id(), piles, "P_p"))
         .build();
   }
 }
