@@ -44,6 +44,11 @@ public final class CalcSheet {
     return new CalcSheet(title, List.of(), Map.of());
   }
 
+  /** The same sheet under another title. */
+  public CalcSheet retitled(String other) {
+    return new CalcSheet(other, elements, symbols);
+  }
+
   /** Title of the sheet. */
   public String title() {
     return title;

@@ -42,6 +42,9 @@ public enum DisplaySystem {
     pair(Units.of("m/s"), "ft/s");
     pair(Units.of("m³/m"), "ft³/ft");
     pair(Units.of("m²/m"), "ft²/ft");
+    pair(Units.of("cm²/m"), "in²/ft");
+    pair(Units.of("cm³/m"), "in³/ft");
+    pair(Units.of("cm⁴/m"), "in⁴/ft");
     pair(Units.of("kPa/m"), "psf/ft");
     pair(Units.of("kN·m²"), "kip·ft²");
     pair(Units.of("kN·m²/m"), "kip·ft²/ft");

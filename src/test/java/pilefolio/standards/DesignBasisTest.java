@@ -160,7 +160,7 @@ class DesignBasisTest {
                       ? asked.concrete() == other.concrete()
                       : key.matches(
                               "pile\\.(?!alpha|beta).*|action\\.structural\\..*|uplift\\..*"
-                                  + "|anchor\\..*|heave\\.(permanent|prism)\\..*")
+                                  + "|anchor\\..*|heave\\.(permanent|prism)\\..*|timber\\..*")
                           ? asked.format() == other.format()
                           : true;
           if (shared) {

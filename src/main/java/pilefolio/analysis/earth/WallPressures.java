@@ -55,15 +55,24 @@ public final class WallPressures {
 
   /** Pressure behind the wall from its top down to the toe level. */
   public PressureDiagram behind(Mobilisation state, double toe) {
-    return diagram(true, state, toe);
+    return diagram(true, state, toe, true);
   }
 
   /** Pressure in front of the wall from the excavation (or free water) down to the toe level. */
   public PressureDiagram front(Mobilisation state, double toe) {
-    return diagram(false, state, toe);
+    return diagram(false, state, toe, true);
   }
 
-  private PressureDiagram diagram(boolean behindSide, Mobilisation state, double toe) {
+  /**
+   * Pressure on one side as it acts where it acts, not as a mean over the length of wall. It has
+   * the stretches of the mean.
+   */
+  public PressureDiagram where(boolean behindSide, Mobilisation state, double toe) {
+    return diagram(behindSide, state, toe, false);
+  }
+
+  private PressureDiagram diagram(
+      boolean behindSide, Mobilisation state, double toe, boolean mean) {
     Side side = behindSide ? ground.behind() : ground.front();
     PressureFactors f = ground.factors();
     List<PressureSegment> out = new ArrayList<>();
@@ -83,7 +92,7 @@ public final class WallPressures {
       double waterShare = width.water(excavation - mid);
       for (PressureSegment segment : stretch.segments()) {
         PressureSegment all = loaded ? added.to(segment, stretch) : segment;
-        out.add(width.whole() ? all : all.on(earthShare, waterShare));
+        out.add(width.whole() || !mean ? all : all.on(earthShare, waterShare));
       }
     }
     return new PressureDiagram(state, out);

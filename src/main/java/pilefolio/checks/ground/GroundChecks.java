@@ -18,6 +18,7 @@ public final class GroundChecks {
           new LineLoadPressure(),
           new PointLoadPressure(),
           new FootingLoadPressure(),
+          new PassiveWidthCheck(),
           new ActivePressure(),
           new PassivePressure());
 

@@ -2,8 +2,10 @@ package pilefolio.checks.ground;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import pilefolio.analysis.earth.Mobilisation;
 import pilefolio.analysis.earth.PressureDiagram;
+import pilefolio.analysis.earth.Side;
 import pilefolio.analysis.earth.WallGround;
 import pilefolio.analysis.earth.WallPressures;
 import pilefolio.checks.Check;
@@ -17,6 +19,7 @@ import pilefolio.checks.situation.WallSolution;
 import pilefolio.model.Stage;
 import pilefolio.model.Value;
 import pilefolio.model.WallRun;
+import pilefolio.trace.Binding;
 import pilefolio.trace.CalcSheet;
 import pilefolio.trace.Calculation;
 import pilefolio.trace.Given;
@@ -28,6 +31,8 @@ abstract class PressureCheck implements Check {
   private final CalcSheet front;
   private final CalcSheet besideBehind;
   private final CalcSheet besideFront;
+  private final List<CalcSheet> whole;
+  private final List<CalcSheet> means;
 
   PressureCheck(Mobilisation state, CalcSheet behind, CalcSheet front) {
     this.state = state;
@@ -43,6 +48,8 @@ abstract class PressureCheck implements Check {
         active
             ? PressureSheet.activeBeside(front.title() + with)
             : PressureSheet.passiveBeside(front.title() + with);
+    whole = List.of(behind, front, besideBehind, besideFront);
+    means = whole.stream().map(MeanPressure::after).toList();
   }
 
   /** The sheet for ground with or without loads, water and earthquake of its own. */
@@ -65,7 +72,7 @@ abstract class PressureCheck implements Check {
 
   @Override
   public List<CalcSheet> sheets() {
-    return List.of(behind, front, besideBehind, besideFront);
+    return Stream.concat(whole.stream(), means.stream()).toList();
   }
 
   @Override
@@ -90,16 +97,17 @@ abstract class PressureCheck implements Check {
     WallPressures p = solution.loading().get().pressures();
     List<Calculation> sheets = new ArrayList<>();
     if (mainSideIsBehind || reverses) {
-      sheets.add(calculate(job, s, p.ground(), true, p.behind(state, toe)));
+      sheets.add(calculate(job, s, p, true, toe));
     }
     if (!mainSideIsBehind || reverses) {
-      sheets.add(calculate(job, s, p.ground(), false, p.front(state, toe)));
+      sheets.add(calculate(job, s, p, false, toe));
     }
     return CheckResult.of(this, s.subject(), sheets);
   }
 
   private Calculation calculate(
-      Job job, DesignSituation s, WallGround ground, boolean isBehind, PressureDiagram diagram) {
+      Job job, DesignSituation s, WallPressures pressures, boolean isBehind, double toe) {
+    WallGround ground = pressures.ground();
     Stage stage = s.stage();
     String c = s.combination().id();
     Given none = From.layout(0, "no load in front");
@@ -120,8 +128,16 @@ abstract class PressureCheck implements Check {
             s.passiveDivisor() == s.factor("passive.safety")
                 ? From.factor(job, "passive.safety", c)
                 : From.layout(s.passiveDivisor(), "margin stands on the embedment"));
-    return PressureSheet.calculate(
-        sheet(ground, isBehind), ground, isBehind ? ground.behind() : ground.front(), diagram, in);
+    Side side = isBehind ? ground.behind() : ground.front();
+    PressureDiagram where = pressures.where(isBehind, state, toe);
+    CalcSheet sheet = sheet(ground, isBehind);
+    if (ground.factors().width().whole()) {
+      return PressureSheet.calculate(sheet, ground, side, where, in);
+    }
+    Binding binding =
+        PressureSheet.bind(means.get(whole.indexOf(sheet)), ground, side, where, in);
+    MeanPressure.rows(binding, ground, isBehind, state, where);
+    return binding.calculate();
   }
 
   private static Given water(Value level, double used) {

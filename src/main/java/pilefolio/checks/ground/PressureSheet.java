@@ -189,6 +189,12 @@ final class PressureSheet {
   /** Fills a sheet from a diagram. */
   static Calculation calculate(
       CalcSheet sheet, WallGround ground, Side side, PressureDiagram diagram, Inputs in) {
+    return bind(sheet, ground, side, diagram, in).calculate();
+  }
+
+  /** Hands the values of a diagram to a sheet. */
+  static Binding bind(
+      CalcSheet sheet, WallGround ground, Side side, PressureDiagram diagram, Inputs in) {
     boolean active = diagram.mobilisation() == Mobilisation.ACTIVE;
     boolean beside = ground.surroundings().needsOwnColumns();
     Binding binding =
@@ -212,7 +218,7 @@ final class PressureSheet {
             TABLE, beside ? besideRow(ground, s, n, active) : row(ground, side, s, n, active));
       }
     }
-    return binding.calculate();
+    return binding;
   }
 
   private static Row row(

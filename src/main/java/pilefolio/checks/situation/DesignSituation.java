@@ -176,7 +176,8 @@ public record DesignSituation(
             factor("passive.action"),
             passiveDivisor(),
             PressureFactors.DivisorOn.WHOLE_PASSIVE)
-        .withWater(factor("action.water"));
+        .withWater(factor("action.water"))
+        .on(BeamWidths.of(submission, run));
   }
 
   /** How coefficients are found. */

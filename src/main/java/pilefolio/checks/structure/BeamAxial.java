@@ -83,8 +83,12 @@ final class BeamAxial extends BeamCheck {
         .set("E", beam.elasticModulus(job.basis()));
   }
 
-  private static Given free(WallBeam beam) {
-    return From.layout(beam.freeLength(), "length above the concrete");
+  private static Given free(Job job, WallBeam beam) {
+    return From.layout(
+        beam.freeLength(job.submission()),
+        beam.run().type().kingOrSoldierBeams()
+            ? beam.freeLengthName()
+            : "length above the concrete");
   }
 
   private static Calculation aisc(Job job, WallBeam beam, Effects effects) {
@@ -94,7 +98,7 @@ final class BeamAxial extends BeamCheck {
     Binding binding =
         code.axial()
             .bind()
-            .set("L_c", free(beam))
+            .set("L_c", free(job, beam))
             .set("M_n", From.line(new BeamBending(), bending, "M_n"))
             .set("A_g", beam.property(s.area()))
             .set("I", beam.property(beam.strong() ? s.inertia() : s.weakInertia()))
@@ -122,7 +126,7 @@ final class BeamAxial extends BeamCheck {
             .bind()
             .set("γ_G", From.factor(job, "action.structural.permanent", combination))
             .set("γ_Q", From.factor(job, "action.structural.variable", combination))
-            .set("L", free(beam))
+            .set("L", free(job, beam))
             .set("A", beam.property(s.area()))
             .set("W_pl", beam.property(s.plasticModulus()))
             .set("W_el", beam.property(s.elasticModulus()))

@@ -44,7 +44,8 @@ final class BeamBending extends BeamCheck {
         CheckResult.notChecked(
             this,
             Subject.run(run.id()),
-            "the secondaries have no steel beam; reinforcing cages are not covered"));
+            (run.type().secant() ? "the secondaries" : "the piles")
+                + " have no steel beam; reinforcing cages are not covered"));
   }
 
   @Override

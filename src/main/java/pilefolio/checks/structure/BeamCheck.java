@@ -30,7 +30,7 @@ abstract class BeamCheck implements Check {
   public final List<CheckResult> run(Job job) {
     List<CheckResult> results = new ArrayList<>();
     for (WallRun run : job.submission().runs()) {
-      if (run.bearing().isEmpty()) {
+      if (run.bearing().isEmpty() || !asked(run)) {
         continue;
       }
       Optional<Beam> beam = job.submission().beam(run.bearing().get());
@@ -53,6 +53,11 @@ abstract class BeamCheck implements Check {
       results.addAll(examine(job, placed));
     }
     return results;
+  }
+
+  /** True if the question is asked of a run on piles or beams at all. */
+  boolean asked(WallRun run) {
+    return true;
   }
 
   /** Results for a run whose secondaries have no beam; usually none. */

@@ -5,6 +5,7 @@ import pilefolio.checks.CheckResult;
 import pilefolio.checks.From;
 import pilefolio.checks.Job;
 import pilefolio.checks.Subject;
+import pilefolio.model.WallRun;
 import pilefolio.trace.CalcSheet;
 
 /** Concrete between the corners of the beam and the wall of the bore. */
@@ -23,6 +24,12 @@ final class BeamCover extends BeamCheck {
   @Override
   public List<CalcSheet> sheets() {
     return List.of(FitSheets.COVER);
+  }
+
+  /** Lean mix round a soldier beam is not counted. */
+  @Override
+  boolean asked(WallRun run) {
+    return !run.type().kingOrSoldierBeams() || run.beams().structuralToe();
   }
 
   @Override

@@ -14,6 +14,7 @@ import pilefolio.checks.situation.RunDesign;
 import pilefolio.checks.situation.WallSolution;
 import pilefolio.model.PileKind;
 import pilefolio.model.Value;
+import pilefolio.model.WallRun;
 import pilefolio.standards.Combination;
 import pilefolio.standards.DesignBasis;
 import pilefolio.trace.Binding;
@@ -40,6 +41,12 @@ final class BeamFoot extends BeamCheck {
   @Override
   public List<CalcSheet> sheets() {
     return List.of(FitSheets.FOOT_EN, FitSheets.FOOT_ACI);
+  }
+
+  /** Lean mix round a soldier beam is not counted. */
+  @Override
+  boolean asked(WallRun run) {
+    return !run.type().kingOrSoldierBeams() || run.beams().structuralToe();
   }
 
   @Override

@@ -31,7 +31,7 @@ final class BeamFreeLength extends BeamCheck {
 
   @Override
   List<CheckResult> examine(Job job, WallBeam beam) {
-    if (beam.freeLength() <= 0 || !beam.strong()) {
+    if (beam.freeLength(job.submission()) <= 0 || !beam.strong()) {
       return List.of();
     }
     return eachCombination(
@@ -42,8 +42,8 @@ final class BeamFreeLength extends BeamCheck {
         BeamBending.SLENDER);
   }
 
-  private static Given free(WallBeam beam) {
-    return From.layout(beam.freeLength(), "top of the beam less cut-off level");
+  private static Given free(Job job, WallBeam beam) {
+    return From.layout(beam.freeLength(job.submission()), beam.freeLengthName());
   }
 
   private static Given uniform() {
@@ -58,7 +58,7 @@ final class BeamFreeLength extends BeamCheck {
             .bind()
             .set("M", effects.moment())
             .set("s_b", beam.spacing())
-            .set("L_b", free(beam))
+            .set("L_b", free(job, beam))
             .set("C_b", uniform())
             .set("F_y", beam.yieldStrength())
             .set("E", beam.elasticModulus(job.basis()))
@@ -79,7 +79,7 @@ final class BeamFreeLength extends BeamCheck {
         .bind()
         .set("M", effects.moment())
         .set("s_b", beam.spacing())
-        .set("L", free(beam))
+        .set("L", free(job, beam))
         .set("C_1", uniform())
         .set("f_y", beam.yieldStrength())
         .set("E", beam.elasticModulus(job.basis()))

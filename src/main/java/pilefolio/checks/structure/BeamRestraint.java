@@ -3,6 +3,7 @@ package pilefolio.checks.structure;
 import java.util.List;
 import pilefolio.checks.CheckResult;
 import pilefolio.checks.Job;
+import pilefolio.model.WallRun;
 import pilefolio.trace.Binding;
 import pilefolio.trace.CalcSheet;
 import pilefolio.trace.Calculation;
@@ -23,6 +24,12 @@ final class BeamRestraint extends BeamCheck {
   @Override
   public List<CalcSheet> sheets() {
     return List.of(FitSheets.RESTRAINT);
+  }
+
+  /** Lean mix round a soldier beam is not counted. */
+  @Override
+  boolean asked(WallRun run) {
+    return !run.type().kingOrSoldierBeams() || run.beams().structuralToe();
   }
 
   @Override

@@ -6,6 +6,7 @@ import pilefolio.checks.From;
 import pilefolio.checks.Job;
 import pilefolio.checks.Subject;
 import pilefolio.model.RunLevels;
+import pilefolio.model.WallRun;
 import pilefolio.trace.CalcSheet;
 import pilefolio.trace.Calculation;
 
@@ -28,11 +29,16 @@ final class BeamTop extends BeamCheck {
   }
 
   @Override
+  boolean asked(WallRun run) {
+    return !run.type().kingOrSoldierBeams();
+  }
+
+  @Override
   List<CheckResult> examine(Job job, WallBeam beam) {
     RunLevels levels = beam.run().levels();
     String combination = job.combinations().get(0).id();
     Calculation calculation =
-        beam.freeLength() > 0
+        beam.freeLength(job.submission()) > 0
             ? FitSheets.ABOVE_CUT_OFF
                 .bind()
                 .set("z_p", From.cell(levels.platform()))

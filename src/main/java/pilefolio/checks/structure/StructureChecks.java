@@ -19,7 +19,14 @@ public final class StructureChecks {
           new BeamTop(),
           new BeamFoot(),
           new PrimaryArch(),
-          new PrimaryPlainConcrete());
+          new PrimaryPlainConcrete(),
+          new ToeConcrete(),
+          new LaggingThickness(),
+          new LaggingBending(),
+          new ShotcreteLagging(),
+          new SheetPileBending(),
+          new SheetPileShear(),
+          new SheetPileAxial());
 
   private StructureChecks() {}
 }

@@ -4,6 +4,9 @@ import pilefolio.checks.From;
 import pilefolio.model.Beam;
 import pilefolio.model.BeamInPile;
 import pilefolio.model.BeamOrientation;
+import pilefolio.model.Stage;
+import pilefolio.model.Submission;
+import pilefolio.model.Support;
 import pilefolio.model.WallRun;
 import pilefolio.standards.DesignBasis;
 import pilefolio.standards.Section;
@@ -63,8 +66,31 @@ record WallBeam(WallRun run, BeamInPile placing, Beam beam, Section section) {
         .orElseGet(() -> From.table(81e9, "EN 1993-1-1", "steel"));
   }
 
-  /** Length of the beam above the concrete, m; nil if it ends in the pile. */
-  double freeLength() {
-    return Math.max(0, placing.top().si() - run.levels().cutOff().si());
+  /**
+   * Length of the beam that nothing holds sideways, m. In a wall of piles it is the part above the
+   * concrete, nil if the beam ends in the pile. A soldier beam or king pile is held by its supports
+   * and by the ground below the excavation; the longest length of all stages counts.
+   */
+  double freeLength(Submission submission) {
+    if (!run.type().kingOrSoldierBeams()) {
+      return Math.max(0, placing.top().si() - run.levels().cutOff().si());
+    }
+    double longest = 0;
+    for (Stage stage : submission.stages(run)) {
+      double from = placing.top().si();
+      for (Support support : submission.supports(stage)) {
+        longest = Math.max(longest, from - support.level().si());
+        from = support.level().si();
+      }
+      longest = Math.max(longest, from - stage.excavation().si());
+    }
+    return longest;
+  }
+
+  /** What that length is, in words. */
+  String freeLengthName() {
+    return run.type().kingOrSoldierBeams()
+        ? "longest length between top, supports and excavation"
+        : "top of the beam less cut-off level";
   }
 }
