@@ -2,6 +2,8 @@ package pilefolio.checks.ground;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import pilefolio.checks.Check;
 import pilefolio.checks.CheckResult;
 import pilefolio.checks.Family;
@@ -53,6 +55,16 @@ abstract class CoefficientCheck implements Check {
     return List.of(sheet);
   }
 
+  /** Why the method does not hold for the design strengths, if it does not. */
+  Optional<String> refused(Calculation strength) {
+    return Optional.empty();
+  }
+
+  /** A row with what the sheet is given beside design strengths, such as entries of a table. */
+  Row completed(String table, Row row, Map<String, Double> strength) {
+    return row;
+  }
+
   @Override
   public List<CheckResult> run(Job job) {
     List<CheckResult> results = new ArrayList<>();
@@ -68,6 +80,11 @@ abstract class CoefficientCheck implements Check {
       if (hasSlope) {
         binding.set("β", From.layout(0, "level ground"));
       }
+      Optional<String> refused = refused(strength);
+      if (refused.isPresent()) {
+        results.add(CheckResult.notChecked(this, use.subject(), refused.get()));
+        continue;
+      }
       for (List<String> table : tables) {
         for (RowValues row : strength.table(DrainedDesignStrength.TABLE).rows()) {
           Row bound = Row.of(row.label());
@@ -81,7 +98,7 @@ abstract class CoefficientCheck implements Check {
                     new Source.Line(
                         "ground-strength-drained", "Design strength of drained layers", from));
           }
-          binding.row(table.get(0), bound);
+          binding.row(table.get(0), completed(table.get(0), bound, row.values()));
         }
       }
       try {

@@ -13,6 +13,7 @@ public final class GroundChecks {
           new RankineCoefficients(),
           new CoulombCoefficients(),
           new AnnexCCoefficients(),
+          new CaquotKeriselCoefficients(),
           new UndrainedCoefficients(),
           new StripLoadPressure(),
           new LineLoadPressure(),
