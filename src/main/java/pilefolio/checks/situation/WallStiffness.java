@@ -75,7 +75,7 @@ public final class WallStiffness {
               .set("EI_w", From.cell(run.analysis().stiffness().orElseThrow()))
               .calculate());
     }
-    if (run.sheets().isPresent()) {
+    if (run.type().sheetPiles() && run.sheets().isPresent()) {
       SheetPiling sheets = run.sheets().orElseThrow();
       return Optional.of(
           SHEETS
