@@ -134,8 +134,7 @@ abstract class PressureCheck implements Check {
     if (ground.factors().width().whole()) {
       return PressureSheet.calculate(sheet, ground, side, where, in);
     }
-    Binding binding =
-        PressureSheet.bind(means.get(whole.indexOf(sheet)), ground, side, where, in);
+    Binding binding = PressureSheet.bind(means.get(whole.indexOf(sheet)), ground, side, where, in);
     MeanPressure.rows(binding, ground, isBehind, state, where);
     return binding.calculate();
   }
