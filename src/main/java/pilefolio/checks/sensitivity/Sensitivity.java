@@ -180,7 +180,7 @@ final class Sensitivity implements Check {
       Variant variant = variants.get(i);
       WallResponse.Outcome outcome = outcomes.get(i);
       if (outcome.response().isEmpty()
-          || staged && outcome.response().get().displacement().isEmpty()) {
+          || (staged && outcome.response().get().displacement().isEmpty())) {
         lost.add(Row.of(variant.title()).set("n_s", outcome.failedStage(), ANALYSIS));
         continue;
       }
