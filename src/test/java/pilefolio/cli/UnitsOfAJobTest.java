@@ -30,7 +30,7 @@ class UnitsOfAJobTest {
   private static final double FOUR_FIGURES = 5e-5;
 
   /** Sums that close at zero, such as of moments in N·m, keep noise of the last bits. */
-  private static final double CLOSING = 1e-8;
+  private static final double CLOSING = 1e-6;
 
   @ParameterizedTest
   @ValueSource(strings = {"ten-piles", "car-park-basement", "river-street-pump-station"})

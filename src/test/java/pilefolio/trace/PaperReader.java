@@ -51,6 +51,8 @@ public final class PaperReader {
             "N/kg", "rev", "yd³", "d", "kN/kg")) {
       known.add(text);
     }
+    known.add("kN·m²/m");
+    known.add("kip·ft²/ft");
     known.remove(Units.ONE.symbol());
     return known.stream().sorted(Comparator.comparing(String::length).reversed()).toList();
   }

@@ -37,6 +37,8 @@ final class StagedRows {
     TreeSet<Integer> marks = new TreeSet<>(List.of(0, last));
     int most = 0;
     int least = 0;
+    int shearing = 0;
+    int drawing = 0;
     for (int i = 1; i < last; i++) {
       WallSlice above = state.slices().get(i - 1);
       WallSlice below = state.slices().get(i);
@@ -46,8 +48,15 @@ final class StagedRows {
       most = state.nodes().get(i).moment() > state.nodes().get(most).moment() ? i : most;
       least = state.nodes().get(i).moment() < state.nodes().get(least).moment() ? i : least;
     }
+    // The greatest shear stands where the net pressure changes sign, which no other mark finds.
+    for (int i = 1; i < last; i++) {
+      shearing = largest(i) > largest(shearing) ? i : shearing;
+      drawing = smallest(i) < smallest(drawing) ? i : drawing;
+    }
     marks.add(most);
     marks.add(least);
+    marks.add(shearing);
+    marks.add(drawing);
     for (int i = 0; i <= last; i++) {
       WallNode n = state.nodes().get(i);
       if (Math.abs(n.shearAbove() - n.shearBelow()) > NONE
@@ -68,6 +77,16 @@ final class StagedRows {
       nodes.add(mark);
       from = mark;
     }
+  }
+
+  private double largest(int node) {
+    WallNode n = state.nodes().get(node);
+    return Math.max(n.shearAbove(), n.shearBelow());
+  }
+
+  private double smallest(int node) {
+    WallNode n = state.nodes().get(node);
+    return Math.min(n.shearAbove(), n.shearBelow());
   }
 
   private static boolean changes(SideSlice above, SideSlice below) {

@@ -20,7 +20,7 @@ class GroundStabilityTest {
       "Drained  | 33             | 0        |                    | 17";
   private static final String GRAVEL =
       "Drained  | 37             | 0        |                    | 34";
-  private static final String RIG = "| Rig | Tool\n";
+  private static final String RIG = "| Tool | Displacement limit";
   private static final String STAGE =
       "A   | 1     | Excavate to formation | 7.4              | 6.2                | 6.2   ";
 
@@ -34,8 +34,8 @@ class GroundStabilityTest {
 
   private static EditedSample width(EditedSample sample, String width) {
     return sample
-        .replace(RIG, "| Rig | Tool | Excavation width\n")
-        .replace("| R1  | T1\n", "| R1  | T1 | " + width + "\n");
+        .replace(RIG, "| Tool | Excavation width | Displacement limit")
+        .replace("| R1  | T1   | 40 ", "| R1  | T1   | " + width + " | 40 ");
   }
 
   private static List<CheckResult> results(Check check, Submission submission) {

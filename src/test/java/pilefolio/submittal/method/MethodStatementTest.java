@@ -132,8 +132,10 @@ class MethodStatementTest {
   }
 
   @Test
-  void triggersAreNotCalledCalculated() {
-    has(words(text(Scenario.small().submittal())), "calculates no movement of wall or ground");
+  void movementExpectedStandsBesideTheTriggers() {
+    has(
+        words(text(Scenario.small().submittal())),
+        "The movement expected at each instrument is calculated");
   }
 
   @Test
