@@ -39,7 +39,12 @@ public final class Tex {
     if (unit.isEmpty()) {
       return text;
     }
-    return unit.equals("°") ? text + "°" : text + "\\,\\mathrm{" + unit + "}";
+    if (unit.equals("°")) {
+      return text + "°";
+    }
+    // The text face has no superscript six.
+    String set = "\\mathrm{" + unit.replace("⁶", "}^{6}\\mathrm{") + "}";
+    return text + "\\," + set.replace("\\mathrm{}", "");
   }
 
   static String of(Shown shown) {

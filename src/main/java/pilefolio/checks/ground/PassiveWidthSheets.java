@@ -62,12 +62,17 @@ final class PassiveWidthSheets {
           .line("β = 45[°] + φ_d/2", DEG, "slope of the wedge", REESE)
           .line("K_r = (1 − sin(φ_d))/(1 + sin(φ_d))", ONE, "active coefficient", REESE)
           .line(
-              "p_w = γ·z·(K_0·z·tan(φ_d)·sin(β)/(tan(β − φ_d)·cos(α))"
-                  + " + tan(β)/tan(β − φ_d)·(b + z·tan(β)·tan(α))"
-                  + " + K_0·z·tan(β)·(tan(φ_d)·sin(β) − tan(α)) − K_r·b)",
-              KN_M,
-              "resistance of a wedge that is lifted",
+              "b_1 = K_0·z·tan(φ_d)·sin(β)/(tan(β − φ_d)·cos(α))",
+              M,
+              "friction on the sides of the wedge",
               REESE)
+          .line("b_2 = tan(β)/tan(β − φ_d)·(b + z·tan(β)·tan(α))", M, "weight of the wedge", REESE)
+          .line(
+              "b_3 = K_0·z·tan(β)·(tan(φ_d)·sin(β) − tan(α)) − K_r·b",
+              M,
+              "pressure at rest on the sides, less active pressure behind",
+              REESE)
+          .line("p_w = γ·z·(b_1 + b_2 + b_3)", KN_M, "resistance of a wedge that is lifted", REESE)
           .line(
               "p_f = γ·z·b·(K_r·(tan(β)^8 − 1) + K_0·tan(φ_d)·tan(β)^4)",
               KN_M,

@@ -12,6 +12,7 @@ import pilefolio.model.Submission;
 import pilefolio.model.Support;
 import pilefolio.model.Technique;
 import pilefolio.model.WallRun;
+import pilefolio.model.WallType;
 import pilefolio.submittal.Submittal;
 import pilefolio.units.Units;
 
@@ -20,6 +21,11 @@ import pilefolio.units.Units;
  *
  * @param run the run; words {@code interlock}, {@code technique}, {@code rig}, {@code tool}, {@code
  *     profile}; facts of levels, diameters, tolerances and every {@link Pick}
+ * @param secant true for overlapping primaries and secondaries
+ * @param beamsInHoles true for soldier or king beams in drilled holes
+ * @param timber true for timber lagging
+ * @param shotcrete true for sprayed concrete between the beams
+ * @param sheets true for sheet piles
  * @param cased true if bored with a cased auger
  * @param guideWall true if bored through a guide wall
  * @param permanent true if the wall stays in service
@@ -35,6 +41,11 @@ import pilefolio.units.Units;
  */
 public record RunWork(
     Item run,
+    boolean secant,
+    boolean beamsInHoles,
+    boolean timber,
+    boolean shotcrete,
+    boolean sheets,
     boolean cased,
     boolean guideWall,
     boolean permanent,
@@ -59,6 +70,11 @@ public record RunWork(
       all.add(
           new RunWork(
               run(submittal, run, writer),
+              run.type().secant(),
+              run.type().kingOrSoldierBeams(),
+              run.type() == WallType.SOLDIER_TIMBER,
+              run.type() == WallType.SOLDIER_SHOTCRETE,
+              run.type().sheetPiles(),
               run.technique() == Technique.CASED_AUGER,
               run.guideWall(),
               run.permanent(),

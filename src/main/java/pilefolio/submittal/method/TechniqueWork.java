@@ -28,11 +28,11 @@ public record TechniqueWork(
     boolean battered,
     Map<String, List<RunFact>> facts) {
 
-  /** The techniques of a job, cased first. */
+  /** The techniques by which the secant walls of a job are bored, cased first. */
   static List<TechniqueWork> all(List<RunWork> works) {
     List<TechniqueWork> all = new ArrayList<>();
     for (boolean cased : new boolean[] {true, false}) {
-      List<RunWork> own = works.stream().filter(w -> w.cased() == cased).toList();
+      List<RunWork> own = works.stream().filter(w -> w.secant() && w.cased() == cased).toList();
       if (!own.isEmpty()) {
         all.add(
             new TechniqueWork(
