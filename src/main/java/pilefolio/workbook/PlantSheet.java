@@ -30,7 +30,7 @@ final class PlantSheet {
   static final NumberColumn CASING_TORQUE =
       number("Casing torque", "kN·m", "Rated torque of the casing head.")
           .hard(5, 1000)
-          .usual(60, 500)
+          .usual(60, 700)
           .such("260");
   static final NumberColumn CROWD =
       number("Crowd", "kN", "Rated downward force.").hard(0, 1000).usual(10, 400).such("200");

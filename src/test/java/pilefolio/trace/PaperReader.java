@@ -51,8 +51,8 @@ public final class PaperReader {
             "N/kg", "rev", "yd³", "d", "kN/kg")) {
       known.add(text);
     }
-    known.add("kN·m²/m");
-    known.add("kip·ft²/ft");
+    known.addAll(
+        List.of("kN·m²/m", "kip·ft²/ft", "cm³/m", "in³/ft", "cm⁴/m", "in⁴/ft", "cm²/m", "in²/ft"));
     known.remove(Units.ONE.symbol());
     return known.stream().sorted(Comparator.comparing(String::length).reversed()).toList();
   }

@@ -32,7 +32,13 @@ class SampleWorkbooksTest {
 
   @ParameterizedTest
   @ValueSource(
-      strings = {"ten-piles", "car-park-basement", "river-street-pump-station", "with-mistakes"})
+      strings = {
+        "ten-piles",
+        "car-park-basement",
+        "river-street-pump-station",
+        "archive-tanners-row",
+        "with-mistakes"
+      })
   void isWhatItsSourceSays(String name) throws IOException {
     byte[] wanted =
         name.equals("with-mistakes") ? Mistakes.workbook() : TextTables.sample(name).bytes();
@@ -46,7 +52,13 @@ class SampleWorkbooksTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"ten-piles", "car-park-basement", "river-street-pump-station"})
+  @ValueSource(
+      strings = {
+        "ten-piles",
+        "car-park-basement",
+        "river-street-pump-station",
+        "archive-tanners-row"
+      })
   void hasNoFindings(String name) throws IOException {
     ReadResult result = WorkbookReader.read(FOLDER.resolve(name + ".xlsx"));
     assertEquals(List.of(), result.findings());

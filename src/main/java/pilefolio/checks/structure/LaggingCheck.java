@@ -34,6 +34,9 @@ abstract class LaggingCheck extends BeamCheck {
 
   @Override
   final List<CheckResult> examine(Job job, WallBeam beam) {
+    if (job.submission().stages(beam.run()).isEmpty()) {
+      return List.of();
+    }
     Optional<Lagging> lagging = beam.run().beams().lagging();
     if (lagging.isEmpty()) {
       return List.of(notChecked(beam.run(), "the workbook does not describe the lagging"));

@@ -75,9 +75,11 @@ public record FigureContent(
     Placement placement = new Placement(submittal);
     for (WallRun run : submittal.job().submission().runs()) {
       String chapter = Placement.run(run.id());
-      SitePlanData plan = SitePlans.of(submittal, run, programme);
-      plans.add(plan);
-      placement.put(chapter, plan.id());
+      if (run.type().bored()) {
+        SitePlanData plan = SitePlans.of(submittal, run, programme);
+        plans.add(plan);
+        placement.put(chapter, plan.id());
+      }
       WallSections.of(submittal, run)
           .ifPresent(
               section -> {

@@ -193,7 +193,7 @@ final class StagePlots {
       DrawingUnits units, StagedSolution solution, StagedStep governing, Unit unit, Line line) {
     List<Curve> curves = new ArrayList<>();
     for (StagedStep step : solution.complete()) {
-      if (step != governing) {
+      if (!step.equals(governing)) {
         curves.add(curve(units, "other stages", Role.THIRD, unit, line.of(step.state())));
       }
     }
