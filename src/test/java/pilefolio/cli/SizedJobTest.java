@@ -122,7 +122,7 @@ class SizedJobTest {
 
   private static UnaryOperator<String> spacing(String millimetres) {
     return text ->
-        text.replaceFirst("(?m)^(R  .*[|] 180     [|]) 2000 ", "$1 " + millimetres + " ");
+        text.replaceFirst("(?m)^(R  .*[|] 180     [|]) 1800 ", "$1 " + millimetres + " ");
   }
 
   private static UnaryOperator<String> beam(String section, String family) {
