@@ -72,6 +72,13 @@ abstract class CoefficientCheck implements Check {
       return results;
     }
     for (ProfileUse use : ProfileUse.of(job)) {
+      for (String reason : Underived.of(job.submission(), use)) {
+        results.add(CheckResult.notChecked(this, use.subject(), reason));
+      }
+      if (use.runs().stream().anyMatch(Underived::sloping)) {
+        // The sheet is that of level ground and would show coefficients that nobody used.
+        continue;
+      }
       if (use.layers(Drainage.DRAINED).isEmpty()) {
         continue;
       }

@@ -284,7 +284,7 @@ final class PressureSheet {
             .set(
                 "p_e",
                 n.added().earthquake() * KILO,
-                new Source.Line("earthquake-pressure", "Pressure of the earthquake", "p"))
+                new Source.Method("Mononobe and Okabe; no sheet derives it"))
         : row;
   }
 

@@ -82,6 +82,13 @@ public final class DesignExcavation implements Check {
   }
 
   private CheckResult result(Job job, DesignSituation s) {
+    if (s.raisedByBerm() > 0) {
+      return CheckResult.notChecked(
+          this,
+          s.subject(),
+          "a berm stands in front: the excavation is taken higher for it, and no sheet derives by"
+              + " how much");
+    }
     Optional<Value> own = s.run().unplannedExcavation();
     String c = s.combination().id();
     Binding binding =
