@@ -59,6 +59,14 @@ public abstract class RunCheck implements Check {
   }
 
   /**
+   * Why a run that the check does not concern still leaves something open; empty if it does not.
+   * One check of a family speaks for all of it.
+   */
+  protected Optional<String> leftOut(WallRun run) {
+    return Optional.empty();
+  }
+
+  /**
    * Asks the question of one run.
    *
    * @return the results; empty if the question does not apply
@@ -72,6 +80,10 @@ public abstract class RunCheck implements Check {
     for (WallRun run : job.submission().runs()) {
       if (concerns(run)) {
         results.addAll(answered(job, run));
+      } else {
+        leftOut(run)
+            .ifPresent(
+                reason -> results.add(CheckResult.notChecked(this, Subject.run(run.id()), reason)));
       }
     }
     return results;

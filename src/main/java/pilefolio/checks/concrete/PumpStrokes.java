@@ -8,6 +8,7 @@ import static pilefolio.units.Units.ONE;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import pilefolio.checks.CheckResult;
 import pilefolio.checks.Family;
 import pilefolio.checks.From;
@@ -56,6 +57,14 @@ public final class PumpStrokes extends RunCheck {
   @Override
   public boolean derivation() {
     return true;
+  }
+
+  /** Speaks for its family: what is not asked of walls without primaries is not passed over. */
+  @Override
+  protected Optional<String> leftOut(WallRun run) {
+    return run.type().bored()
+        ? Optional.of("concrete and boring are checked for secant walls only in this version")
+        : Optional.empty();
   }
 
   @Override

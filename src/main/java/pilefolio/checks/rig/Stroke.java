@@ -3,6 +3,7 @@ package pilefolio.checks.rig;
 import static pilefolio.units.Units.M;
 
 import java.util.List;
+import java.util.Optional;
 import pilefolio.checks.CheckResult;
 import pilefolio.checks.Family;
 import pilefolio.checks.From;
@@ -32,6 +33,13 @@ public final class Stroke extends RunCheck {
   /** The check. */
   public Stroke() {
     super("rig-stroke", "Stroke and drilled length", Family.RIG, SHEET);
+  }
+
+  /** Speaks for its family: what is not asked of walls without primaries is not passed over. */
+  @Override
+  protected Optional<String> leftOut(WallRun run) {
+    return Optional.of(
+        "rig, handling and forces of installation are checked for secant walls only in this version");
   }
 
   @Override

@@ -8,6 +8,7 @@ import static pilefolio.units.Units.ONE;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import pilefolio.analysis.sequence.Programme;
 import pilefolio.checks.CheckResult;
 import pilefolio.checks.Family;
@@ -67,6 +68,12 @@ public final class FreshPiles extends RunCheck {
   }
 
   private record Pair(Pile one, Pile other, double apart) {}
+
+  /** Speaks for its family: what is not asked of walls without primaries is not passed over. */
+  @Override
+  protected Optional<String> leftOut(WallRun run) {
+    return Optional.of("order, age and programme are found for secant walls only in this version");
+  }
 
   @Override
   protected List<CheckResult> check(Job job, WallRun run) {

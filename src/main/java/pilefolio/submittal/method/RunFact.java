@@ -22,8 +22,15 @@ public record RunFact(String runs, String text, String source) {
     Set<String> names = new LinkedHashSet<>();
     works.forEach(work -> names.addAll(work.run().facts().keySet()));
     Map<String, List<RunFact>> all = new LinkedHashMap<>();
-    names.forEach(name -> all.put(name, of(works, name)));
+    names.forEach(name -> all.put(name, of(asked(works, name), name)));
     return Collections.unmodifiableMap(all);
+  }
+
+  // What only secant walls have is not missing in a wall of another kind.
+  private static List<RunWork> asked(List<RunWork> works, String name) {
+    boolean others = works.stream().anyMatch(w -> !w.secant() && w.run().facts().containsKey(name));
+    List<RunWork> secants = works.stream().filter(RunWork::secant).toList();
+    return others || secants.isEmpty() ? works : secants;
   }
 
   private static List<RunFact> of(List<RunWork> works, String name) {

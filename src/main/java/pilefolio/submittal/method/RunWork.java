@@ -109,6 +109,9 @@ public record RunWork(
             .value("spacing", run.line().spacing(), Units.MM)
             .value("unplanned", run.unplannedExcavation(), Units.M)
             .fact("batter", run.batter().map(writer::slope));
+    if (!run.type().secant()) {
+      item.level("toe", run.toe());
+    }
     for (Pick pick : Pick.ALL) {
       item.fact(pick.name(), worded(pick.name(), pick.of(writer, run.id()), submittal, run));
     }
